@@ -1,0 +1,24 @@
+using System.Collections.Immutable;
+using TemplateForge.Geometry;
+
+namespace TemplateForge.Drawing;
+
+/// <summary>A document to print: pages at true scale.</summary>
+public sealed record Document(string Title, string Subject, ImmutableArray<Page> Pages);
+
+/// <summary>One sheet of paper, in mm, its origin at the lower left.</summary>
+public sealed record Page(double Width, double Height, ImmutableArray<View> Views);
+
+/// <summary>A drawing as it appears on a page.</summary>
+/// <param name="Drawing">What is shown.</param>
+/// <param name="Placement">From the drawing's coordinates to the page's; never a mirror image. Pens keep their width, and dashes
+/// their length, whatever the scale.</param>
+/// <param name="Window">The part of the page, in page coordinates, outside which nothing is shown.</param>
+public sealed record View(LineDrawing Drawing, Placement Placement, Box Window);
+
+/// <summary>A sheet size that a printer takes.</summary>
+/// <param name="Name">As people call it: a4, letter.</param>
+/// <param name="Width">Shorter side in mm.</param>
+/// <param name="Height">Longer side in mm.</param>
+/// <param name="Margin">Strip along every edge on which the printer may not print, in mm.</param>
+public sealed record Paper(string Name, double Width, double Height, double Margin);

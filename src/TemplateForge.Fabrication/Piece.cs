@@ -1,0 +1,118 @@
+using System.Collections.Immutable;
+using TemplateForge.Geometry;
+
+namespace TemplateForge.Fabrication;
+
+/// <summary>One thing that is printed or cut, exact and full size, in mm.</summary>
+/// <remarks>
+/// The coordinates are those of the drawing as one looks at the face that is up. Everything the outputs show of a piece stands
+/// here; what the outputs derive from it (finish line, waste, rough cut) are its properties below.
+/// </remarks>
+public sealed record Piece
+{
+    /// <summary>Short name in small letters, digits and hyphens: part of file names.</summary>
+    public required string Name { get; init; }
+    public required string Title { get; init; }
+    public required PieceKind Kind { get; init; }
+
+    /// <summary>What is left, or made, when the work is done: the panel less its opening, the blank with its holes.</summary>
+    public required Region Shape { get; init; }
+
+    /// <summary>The panel before it is cut; empty for a piece that is made from new sheet or is only paper.</summary>
+    public Region Before { get; init; } = Region.Empty;
+
+    public int Quantity { get; init; } = 1;
+
+    /// <summary>Sheet thickness in mm.</summary>
+    public required double Thickness { get; init; }
+
+    /// <summary>How far outside the finish line the rough cut runs, in mm; 0 for none.</summary>
+    public double RoughAllowance { get; init; }
+
+    public required string FaceUp { get; init; }
+
+    /// <summary>The way to the front of the vehicle in the drawing; none on a piece that fits either way round.</summary>
+    public ImmutableArray<Arrow> Arrows { get; init; } = [];
+
+    public ImmutableArray<Datum> Datums { get; init; } = [];
+    public ImmutableArray<CentreLine> CentreLines { get; init; } = [];
+
+    /// <summary>Lines to see and not to cut: a lap edge, a zone to strip of zinc.</summary>
+    public ImmutableArray<GuideLine> GuideLines { get; init; } = [];
+
+    public ImmutableArray<Tack> Tacks { get; init; } = [];
+    public ImmutableArray<DistanceCheck> Checks { get; init; } = [];
+    public ImmutableArray<string> Notes { get; init; } = [];
+
+    /// <summary>This piece for the other hand: everything but its words in mirror image, left and right exchanged.</summary>
+    public Piece Mirrored()
+    {
+        var mirror = Placement.Mirrored(Point.Origin, Angle.QuarterTurn);
+        return this with
+        {
+            Shape = Shape.Placed(mirror),
+            Before = Before.Placed(mirror),
+            Arrows = [.. Arrows.Select(a => a with { Direction = mirror.Of(Vector.Polar(1, a.Direction)).Direction })],
+            Datums = [.. Datums.Select(d => d with { At = mirror.Of(d.At) })],
+            CentreLines = [.. CentreLines.Select(c => c with { From = mirror.Of(c.From), To = mirror.Of(c.To) })],
+            GuideLines = [.. GuideLines.Select(g => g with { Along = g.Along.Placed(mirror) })],
+            Tacks = [.. Tacks.Select(t => t with { At = mirror.Of(t.At) })],
+            Checks = [.. Checks.Select(c => c with { From = mirror.Of(c.From), To = mirror.Of(c.To) })],
+        };
+    }
+}
+
+/// <summary>How a piece comes to be.</summary>
+public enum PieceKind
+{
+    /// <summary>A panel that exists has something cut away.</summary>
+    CutAway,
+
+    /// <summary>Cut from new sheet.</summary>
+    Blank,
+
+    /// <summary>Only paper: something to hold against the work.</summary>
+    Paper,
+}
+
+/// <summary>A word and where it points in the drawing: FRONT, UP.</summary>
+public sealed record Arrow(string Label, Angle Direction);
+
+/// <summary>A hole or point from which everything is measured on the real panel.</summary>
+/// <param name="Label">One or two letters: A, B.</param>
+/// <param name="At">Its centre.</param>
+/// <param name="Diameter">Diameter of the hole in mm, 0 for a mere point.</param>
+public sealed record Datum(string Label, Point At, double Diameter);
+
+/// <summary>A straight centre line.</summary>
+public sealed record CentreLine(Point From, Point To);
+
+/// <summary>A region's outline that is shown and not cut, and what it means.</summary>
+public sealed record GuideLine(string Label, Region Along);
+
+/// <summary>A place to tack, numbered in the order of welding from 1.</summary>
+public sealed record Tack(int Number, Point At);
+
+/// <summary>A distance that a person measures by rule before cutting.</summary>
+/// <param name="Label">What it is, in a few words.</param>
+/// <param name="From">One end in the drawing.</param>
+/// <param name="To">The other end.</param>
+/// <param name="Along">The direction in which it is measured.</param>
+public sealed record DistanceCheck(string Label, Point From, Point To, CheckDirection Along)
+{
+    /// <summary>The distance, in mm.</summary>
+    public double Distance => Along switch
+    {
+        CheckDirection.Across => Math.Abs(To.X - From.X),
+        CheckDirection.Up => Math.Abs(To.Y - From.Y),
+        _ => From.DistanceTo(To),
+    };
+}
+
+/// <summary>How a checked distance is measured: straight from end to end, or only its part across or up the drawing.</summary>
+public enum CheckDirection
+{
+    Straight,
+    Across,
+    Up,
+}
