@@ -15,10 +15,3 @@ public sealed record Page(double Width, double Height, ImmutableArray<View> View
 /// their length, whatever the scale.</param>
 /// <param name="Window">The part of the page, in page coordinates, outside which nothing is shown.</param>
 public sealed record View(LineDrawing Drawing, Placement Placement, Box Window);
-
-/// <summary>A sheet size that a printer takes.</summary>
-/// <param name="Name">As people call it: a4, letter.</param>
-/// <param name="Width">Shorter side in mm.</param>
-/// <param name="Height">Longer side in mm.</param>
-/// <param name="Margin">Strip along every edge on which the printer may not print, in mm.</param>
-public sealed record Paper(string Name, double Width, double Height, double Margin);
