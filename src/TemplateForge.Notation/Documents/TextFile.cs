@@ -1,4 +1,4 @@
-namespace TemplateForge.Profiles;
+namespace TemplateForge.Notation;
 
 /// <summary>A file's name, as complaints call it, and its text.</summary>
 public sealed record TextFile(string Name, string Text);
