@@ -22,6 +22,11 @@ internal static class Wording
         _ => modification.HandWasMeasured ? "RIGHT HAND" : NotMeasured("RIGHT HAND", "left"),
     };
 
+    /// <summary>The same for a title line, where room is short.</summary>
+    public static string ShortHandOf(Modification modification) => SaysNotMeasured(modification)
+        ? HandOf(modification).Split(':')[0] + ", NOT MEASURED on this side"
+        : HandOf(modification);
+
     public static bool SaysNotMeasured(Modification modification) => modification.Hand != Hand.Either && !modification.HandWasMeasured;
 
     public static string ProfileOf(Modification modification) =>

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using TemplateForge.Drawing;
 using TemplateForge.Geometry;
 
@@ -23,7 +22,7 @@ internal sealed class Board
 
     public void Line(LineKind kind, Point from, Point to) => Add(kind, new OpenStroke(Path.Line(from, to)));
 
-    public void Frame(LineKind kind, Box box) => Add(kind, new ClosedStroke(Outline(box)));
+    public void Frame(LineKind kind, Box box) => Add(kind, new ClosedStroke(Outline.Rectangle(box)));
 
     /// <summary>A line of text; from 3.5 mm on with the heavier pen.</summary>
     public void Text(string text, Point at, double height, Anchor anchor = Anchor.BaseStart, bool strong = false)
@@ -31,20 +30,17 @@ internal sealed class Board
         if (text.Length > 0) Add(strong ? LineKinds.Heading : LineKinds.Note, new Lettering(text, at, height, Angle.Zero, anchor));
     }
 
-    public IEnumerable<Mark> Marks => LineKinds.InOrder.SelectMany(On);
+    public IEnumerable<Mark> Marks => Kinds.SelectMany(On);
 
     public IEnumerable<Mark> On(LineKind kind) => _marks.TryGetValue(kind, out var list) ? list : [];
 
     public LineDrawing ToDrawing() => new(
     [
-        .. LineKinds.InOrder.Where(k => On(k).Any()).Select(k => new Layer(k.Layer, k.Pen, [.. On(k)])),
+        .. Kinds.Where(k => On(k).Any()).Select(k => new Layer(k.Layer, k.Pen, [.. On(k)])),
     ]);
 
-    public static Contour Outline(Box box)
-    {
-        Point[] corners = [box.Min, new(box.Max.X, box.Min.Y), box.Max, new(box.Min.X, box.Max.Y)];
-        return new(corners.Select((c, i) => Segment.Line(c, corners[(i + 1) % 4])));
-    }
+    // What has a place in the order comes first, then the rest as it was put on.
+    private IEnumerable<LineKind> Kinds => LineKinds.InOrder.Concat(_marks.Keys.Where(k => !LineKinds.InOrder.Contains(k)));
 
     private static Mark Placed(Mark mark, Placement by) => mark switch
     {

@@ -37,7 +37,7 @@ internal sealed class PieceDrawing
     public void KeepWithin(IReadOnlyCollection<Box> windows)
     {
         _free.TakeOutside(windows);
-        foreach (var window in windows) _free.Take(Board.Outline(window).Segments, 0.2 * _unit);
+        foreach (var window in windows) _free.Take(Outline.Rectangle(window).Segments, 0.2 * _unit);
     }
 
     public void AddDimensions() => Dimensions.PutOn(Board, _free, _piece, _unit);

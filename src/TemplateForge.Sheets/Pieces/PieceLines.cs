@@ -44,7 +44,7 @@ internal static class PieceLines
         var (from, to) = (OpenMiddle * unit, Reach(datum, unit));
         foreach (var way in (ImmutableArray<Vector>)[new(1, 0), new(0, 1), new(-1, 0), new(0, -1)])
             yield return new OpenStroke(Path.Line(datum.At + way * from, datum.At + way * to));
-        if (datum.Diameter > 0) yield return new ClosedStroke(Circle(datum.At, datum.Diameter / 2));
+        if (datum.Diameter > 0) yield return new ClosedStroke(Outline.Circle(datum.At, datum.Diameter / 2));
     }
 
     /// <summary>A short line across the edge that is tacked, or a small cross where there is a plug hole.</summary>
@@ -63,16 +63,10 @@ internal static class PieceLines
         yield return new OpenStroke(Path.Line(tack.At - across, tack.At + across));
     }
 
-    public static Contour Circle(Point centre, double radius)
-    {
-        var (east, west) = (centre + new Vector(radius, 0), centre - new Vector(radius, 0));
-        return new(Segment.Arc(east, west, 1), Segment.Arc(west, east, 1));
-    }
-
     public static Mark Stroke(Path path) => path.IsClosed() ? new ClosedStroke(new Contour(path.Segments)) : new OpenStroke(path);
 
     // A band along the finish line, on the side that falls away; clear of the line itself and of the rough cut.
-    private static IEnumerable<Path> Hatch(Piece piece, double unit)
+    private static ImmutableArray<Path> Hatch(Piece piece, double unit)
     {
         var clear = Math.Max(piece.RoughAllowance, LeastClearOfFinish * unit);
         var band = piece.Kind switch
