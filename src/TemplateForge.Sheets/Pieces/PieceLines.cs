@@ -81,7 +81,7 @@ internal static class PieceLines
     }
 
     private static Region Outer(Region shape) =>
-        shape.Contours.Where(c => c.IsCounterClockwise).Select(Region.Of).Aggregate(Region.Empty, (a, b) => a.Union(b));
+        shape.Contours.Where(c => c.IsCounterClockwise).Select(Region.Of).Aggregate(Region.Empty, Combination.Union);
 
     // Where the shown stretch of a panel ends there is no edge: a thin line with a zigzag says that the panel goes on.
     private static IEnumerable<Mark> Breaks(Piece piece, double unit)
