@@ -23,21 +23,19 @@ namespace TemplateForge.Drawing;
 public static class Alphabet
 {
     /// <summary>Distance between the strokes of neighbouring characters as a share of the height.</summary>
-    internal const double Gap = 0.3;
+    private const double Gap = 0.3;
 
     /// <summary>What a space adds to the two gaps beside it, as a share of the height.</summary>
-    internal const double Space = 0.1;
+    private const double Space = 0.1;
 
     private static readonly Lazy<FrozenDictionary<char, Glyph>> Glyphs = new(Read);
-
-    internal static IEnumerable<char> Characters => Glyphs.Value.Keys;
 
     public static bool Has(char character) => Glyphs.Value.ContainsKey(character);
 
     /// <summary>Length of a line of text in mm, from the left of its first character to the right of its last.</summary>
     /// <param name="text">One line of text; no text has no length.</param>
     /// <param name="height">Height of the capitals in mm.</param>
-    /// <remarks>Width(a + b) = Width(a) + Gap + Width(b). All figures are of one width, so that columns of them line up.</remarks>
+    /// <remarks>Width(a + b) = Width(a) + 0.3 height + Width(b). All figures are of one width, so that columns of them line up.</remarks>
     public static double Width(string text, double height)
     {
         var glyphs = GlyphsOf(text);

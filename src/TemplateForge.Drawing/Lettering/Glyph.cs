@@ -26,5 +26,16 @@ internal sealed record Glyph(ImmutableArray<Path> Strokes, double Width)
         return new(Placed(glyph.Strokes, Placement.Moved(new((width - glyph.Width) / 2, 0))), width);
     }
 
+    /// <summary>With an accent over its middle, at a height that follows from that of its own top.</summary>
+    public Glyph With(ImmutableArray<Path> accent, Func<double, double> heightOver)
+    {
+        var bounds = Box.Around(Strokes.Select(s => s.Bounds));
+        return Fitting([.. Strokes, .. Placed(accent, Placement.Moved(new(bounds.Centre.X, heightOver(bounds.Max.Y))))]);
+    }
+
+    /// <summary>Smaller, with its foot at this height.</summary>
+    public ImmutableArray<Path> Small(double scale, double left, double foot) =>
+        Placed(Strokes, Placement.Scaled(scale, Point.Origin).Then(Placement.Moved(new(left, foot))));
+
     private static ImmutableArray<Path> Placed(ImmutableArray<Path> strokes, Placement by) => [.. strokes.Select(s => s.Placed(by))];
 }

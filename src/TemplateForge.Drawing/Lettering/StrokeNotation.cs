@@ -70,15 +70,39 @@ internal static class StrokeNotation
             _ => [Segment.Line(from, to)],
         };
 
-    /// <summary>One arc where one will do, else two that share a tangent.</summary>
+    /// <summary>One arc where one will do, else two or four that join smoothly.</summary>
+    /// <remarks>
+    /// <code>
+    ///      corner ----b----- to      A curve that is longer along one tangent than along the other would have two visible
+    ///        |      .  '             corners if it were made of two arcs. It is divided where a quarter of an ellipse has its
+    ///        a   shoulder            shoulder: on the line from the corner to the middle of the chord, and parallel to the
+    ///        |  .                    chord.
+    ///       from
+    /// </code>
+    /// </remarks>
+    private static IEnumerable<Segment> Smooth(Point from, Vector leaving, Point to, Vector arriving)
+    {
+        if (Arc(from, leaving, to) is var one && (one.EndDirection - arriving).Length < 1e-9) return [one];
+
+        var chord = to - from;
+        var turn = leaving.Cross(arriving);
+        var (a, b) = (chord.Cross(arriving) / turn, leaving.Cross(chord) / turn);
+        if (!(a > 0 && b > 0) || Math.Max(a, b) < 1.2 * Math.Min(a, b)) return TwoArcs(from, leaving, to, arriving);
+
+        var cosineOfHalfTheTurn = Math.Sqrt((1 + leaving.Dot(arriving)) / 2);
+        var middle = from.MidpointTo(to);
+        var shoulder = middle + (from + leaving * a - middle) * (cosineOfHalfTheTurn / (1 + cosineOfHalfTheTurn));
+        return [.. TwoArcs(from, leaving, shoulder, chord.Unit), .. TwoArcs(shoulder, chord.Unit, to, arriving)];
+    }
+
+    /// <summary>Two arcs that share a tangent.</summary>
     /// <remarks>
     /// The tangents at both ends are cut at the same length d, and the line between the cuts is the shared tangent, 2 d long:
     /// |v − d (t₀ + t₁)| = 2 d with v from end to end.
     /// </remarks>
-    private static IEnumerable<Segment> Smooth(Point from, Vector leaving, Point to, Vector arriving)
+    private static IEnumerable<Segment> TwoArcs(Point from, Vector leaving, Point to, Vector arriving)
     {
         var v = to - from;
-        if (Arc(from, leaving, to) is var one && (one.EndDirection - arriving).Length < 1e-9) return [one];
         var a = 2 - 2 * leaving.Dot(arriving);
         var b = v.Dot(leaving + arriving);
         var d = a < 1e-9 ? v.LengthSquared / (2 * b) : (Math.Sqrt(b * b + a * v.LengthSquared) - b) / a;
