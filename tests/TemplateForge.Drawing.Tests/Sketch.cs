@@ -29,6 +29,9 @@ internal static class Sketch
     public static Contour Polygon(params Point[] corners) =>
         new(corners.Select((c, i) => Segment.Line(c, corners[(i + 1) % corners.Length])));
 
+    /// <summary>A square of 60 mm with a round hole of 20 mm in its middle.</summary>
+    public static Region Plate { get; } = Region.FromContours([Rectangle(0, 0, 60, 60), Circle(new(30, 30), 10).Reversed()]);
+
     public static LineDrawing Of(params Mark[] marks) => With(Pen, marks);
 
     public static LineDrawing With(Pen pen, params Mark[] marks) => new([new("FINISH", pen, [.. marks])]);

@@ -115,6 +115,26 @@ public class DxfWriterTests
     }
 
     [Fact]
+    public void A_hundred_metres_away_every_written_digit_still_counts()
+    {
+        var line = Assert.Single(Entities(new OpenStroke(Path.Line(new(-100000.12345678, 99999.87654321), new(100000, 0.001)))));
+        Assert.Equal(["-100000.12345678", "99999.87654321", "100000", "0.001"], new[] { 10, 20, 11, 21 }.Select(c => line[c]));
+    }
+
+    [Fact]
+    public void An_arc_so_flat_that_an_angle_could_not_place_its_ends_is_a_polyline()
+    {
+        // Rise 0.001 mm over 1 m: a radius of 125 km.
+        var flat = Segment.Arc(new(0, 0), new(1000, 0), 2e-6);
+        var polyline = Assert.Single(Entities(new OpenStroke(new Path(flat))));
+        Assert.Equal(("LWPOLYLINE", "2", "0.000002"), (polyline.Type, polyline[90], polyline[42]));
+    }
+
+    [Fact]
+    public void A_fill_is_for_the_eye_and_not_in_the_file() =>
+        Assert.Empty(Entities(new Fill(Region.Of(Sketch.Rectangle(0, 0, 10, 10)), new(200, 200, 200))));
+
+    [Fact]
     public void A_circle_is_a_CIRCLE_even_when_it_was_drawn_in_quarters()
     {
         var quarter = Math.Tan(Math.PI / 8);

@@ -131,6 +131,15 @@ public class PdfWriterTests
     }
 
     [Fact]
+    public void A_fill_is_an_area_with_its_hole()
+    {
+        var filled = Print(210, 297, Whole(Sketch.Of(new Fill(Sketch.Plate, new(220, 220, 220))), Placement.Moved(new(20, 20)))).Strokes;
+        Assert.Equal(2, filled.Count);
+        Assert.All(filled, f => Assert.True(f.IsFilled && f.IsClosed));
+        Assert.All(filled.SelectMany(f => f.Samples), p => Assert.Equal(10, p.DistanceTo(new(50, 50)), Near));
+    }
+
+    [Fact]
     public void The_same_document_is_the_same_bytes_and_holds_no_date_machine_or_path()
     {
         var document = OnPage(210, 297, Whole(Sketch.Everything, Placement.Moved(new(100, 100))));

@@ -27,6 +27,14 @@ public class PngWriterTests
     }
 
     [Fact]
+    public void A_fill_shows_its_colour_and_its_hole_the_paper()
+    {
+        using var picture = SKBitmap.Decode(PngWriter.Write(Sketch.Of(new Fill(Sketch.Plate, new(220, 210, 200))), 600, margin: 0));
+        Assert.Equal(new SKColor(220, 210, 200), picture.GetPixel(100, 300));
+        Assert.Equal(SKColors.White, picture.GetPixel(300, 300));
+    }
+
+    [Fact]
     public void A_hairline_on_a_wide_drawing_is_still_seen()
     {
         var drawing = Sketch.With(Pen.Solid(0.1, Colour.Black), new ClosedStroke(Sketch.Rectangle(0, 0, 4000, 2000)));

@@ -73,6 +73,14 @@ public partial class SvgWriterTests
     }
 
     [Fact]
+    public void A_fill_is_one_path_with_its_hole_and_no_line_round_it()
+    {
+        var path = Assert.Single(Written(Sketch.Of(new Fill(Sketch.Plate, new(220, 210, 200)))).Descendants(Svg + "path"));
+        Assert.Equal(("#dcd2c8", "none", "evenodd"), (path.Attribute("fill")!.Value, path.Attribute("stroke")!.Value, path.Attribute("fill-rule")!.Value));
+        Assert.Equal(2, path.Attribute("d")!.Value.Count(c => c == 'Z'));
+    }
+
+    [Fact]
     public void Two_layers_of_one_name_do_not_share_an_id()
     {
         var layer = new Layer("FINISH", Sketch.Pen, [new ClosedStroke(Sketch.Rectangle(0, 0, 10, 10))]);

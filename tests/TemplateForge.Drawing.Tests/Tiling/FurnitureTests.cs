@@ -85,6 +85,7 @@ public class FurnitureTests
 
     [Theory]
     [InlineData(210, 297, 5, 150, 200)]
+    [InlineData(148, 210, 5, 150, 100)] // across, which takes fewer pages
     [InlineData(297, 420, 5, 200, 200)]
     [InlineData(215.9, 279.4, 6.35, 150, 200)]
     public void The_scale_checks_are_the_longest_fifty_that_fits_and_exactly_that_long(double width, double height, double margin, double level, double upright)
@@ -115,6 +116,7 @@ public class FurnitureTests
     [InlineData(210, 297, 5)]
     [InlineData(215.9, 279.4, 6.35)]
     [InlineData(297, 420, 8)]
+    [InlineData(148, 210, 5)]
     [InlineData(297, 210, 5)]
     public void Nothing_of_the_furniture_leaves_what_the_printer_reaches_and_none_but_the_seams_lies_on_the_drawing(double width, double height, double margin)
     {
@@ -137,6 +139,7 @@ public class FurnitureTests
     [InlineData(210, 297, 5)]
     [InlineData(215.9, 279.4, 6.35)]
     [InlineData(297, 420, 8)]
+    [InlineData(148, 210, 5)]
     public void No_lettering_of_the_strips_lies_on_other_lettering_or_on_a_scale_check(double width, double height, double margin)
     {
         var plan = Plan(900, 700, new("any", width, height, margin));
