@@ -1,0 +1,78 @@
+using System.Collections.Immutable;
+using TemplateForge.Drawing;
+using TemplateForge.Fabrication;
+using TemplateForge.Geometry;
+
+namespace TemplateForge.Sheets;
+
+/// <summary>One page to work from: what it is, what was measured, what to check, the work in order, what can hurt.</summary>
+public static class JobSheet
+{
+    private const double Border = 3;
+    private const double LeastPicture = 60;
+
+    /// <summary>How much of the width the column with the picture and the values has.</summary>
+    private const double LeftShare = 0.54;
+
+    /// <summary>Heights of capitals in mm, the largest that fits is taken.</summary>
+    private static ImmutableArray<double> Sizes { get; } = [2.5, 2.35, 2.2, 2.1, 2, 1.9, 1.8, 1.6, 1.4, 1.2, 1];
+
+    public static Document Of(Modification modification, Paper paper)
+    {
+        var frame = new Box(Point.Origin, new(paper.Width, paper.Height)).Grown(-paper.Margin - Border);
+        foreach (var size in Sizes)
+        {
+            if (TryLayOut(modification, frame, size, out var board)) return OnePage(modification, paper, board);
+        }
+        throw new ArgumentException($"Paper {paper.Name} is too small for a job sheet.", nameof(paper));
+    }
+
+    private static Document OnePage(Modification modification, Paper paper, Board board) => new(
+        modification.Title,
+        $"Job sheet: {Wording.ProfileOf(modification)}, {Wording.HandOf(modification)}",
+        [PageFlow.Page(modification, paper, board)]);
+
+    // Two columns. All but the picture has its size; the picture gets what the left column has to spare.
+    private static bool TryLayOut(Modification modification, Box frame, double size, out Board board)
+    {
+        var (blocks, gap) = (new CoverBlocks(modification, size), size * 2.2);
+        var above = Block.Stacked(gap * 0.7,
+            [blocks.Heading("Job sheet", frame.Width), .. blocks.Banners(frame.Width), blocks.FaceUp(frame.Width)]);
+        var signOff = SignOff(frame.Width, size);
+        var room = frame.Height - above.Height - signOff.Height - 2 * gap;
+        var (left, right) = ((frame.Width - 2 * gap) * LeftShare, (frame.Width - 2 * gap) * (1 - LeftShare));
+
+        var values = blocks.Section("Values used: confirm, then tick", blocks.Values(left, toConfirm: true));
+        var work = Block.Stacked(gap,
+            blocks.Section("Check by rule before cutting", blocks.Checks(right)),
+            blocks.Section("The work in order", blocks.Steps(right)),
+            blocks.Section("Cautions", blocks.Cautions(right, columns: 1)));
+        var forPicture = room - values.Height - gap - 3 * size;
+        board = new Board();
+        if (work.Height > room || forPicture < LeastPicture) return false;
+
+        var picture = Picture.Fitting(modification.Pieces, left, forPicture, size, withGuideNames: false, out var reduction);
+        if (picture.Width > left || picture.Height > forPicture) return false;
+        var shown = Block.Stacked(size, picture, Block.Text($"{Wording.ScaleOf(reduction)}. Dimensions in mm.", left, size));
+        above.PutOn(board, new Point(frame.Min.X, frame.Max.Y));
+        var top = frame.Max.Y - above.Height - gap;
+        Block.Beside(2 * gap, Block.Stacked(gap, shown, values).AsWideAs(left), work).PutOn(board, new Point(frame.Min.X, top));
+        signOff.PutOn(board, new Point(frame.Min.X, frame.Min.Y + signOff.Height));
+        return true;
+    }
+
+    private static Block SignOff(double width, double size)
+    {
+        var (board, y) = (new Board(), -3 * size);
+        ImmutableArray<(string Label, double Share)> fields = [("Vehicle", 0.34), ("Checked by", 0.26), ("Cut by", 0.22), ("Date", 0.18)];
+        var x = 0.0;
+        foreach (var (label, share) in fields)
+        {
+            var end = x + width * share - 2 * size;
+            board.Text(label, new(x, y), size);
+            board.Line(LineKinds.Dimension, new(x + Alphabet.Width(label, size) + size, y), new(end, y));
+            x = end + 2 * size;
+        }
+        return new(width, -y + 0.4 * size, board);
+    }
+}

@@ -1,0 +1,174 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using TemplateForge.Drawing;
+using TemplateForge.Fabrication;
+using TemplateForge.Geometry;
+
+namespace TemplateForge.Sheets;
+
+/// <summary>The parts of which cover pages and job sheets are put together.</summary>
+/// <param name="Modification">What they are about.</param>
+/// <param name="Height">Height in mm of the capitals of their text.</param>
+internal sealed record CoverBlocks(Modification Modification, double Height)
+{
+    private double Title => Height * 1.25;
+
+    public Block Heading(string what, double width) => Block.Stacked(Height * 0.8,
+        Block.Text(Modification.Title, width, Height * 2.1, strong: true),
+        Block.Text($"{what}. {Wording.ProfileOf(Modification)}. {Modification.Shop}", width, Height));
+
+    /// <summary>The hand, in a frame where nobody measured it; and whether it is a demonstration.</summary>
+    public ImmutableArray<Block> Banners(double width)
+    {
+        var hand = Block.Text(Wording.HandOf(Modification), width - 6, Height * 1.4, strong: true);
+        return
+        [
+            Wording.SaysNotMeasured(Modification) ? hand.AsWideAs(width - 6).Framed(3, LineKinds.Warning) : hand.AsWideAs(width),
+            .. Modification.IsDemonstration
+                ? [Block.Text(Wording.DemonstrationBecause(Modification), width - 6, Height).AsWideAs(width - 6).Framed(3, LineKinds.Warning)]
+                : ImmutableArray<Block>.Empty,
+        ];
+    }
+
+    public Block FaceUp(double width) => Block.Stacked(Height * 0.6,
+        Modification.Pieces.Select(Wording.FaceUpOf).Distinct(StringComparer.Ordinal).Select(t => Block.Text(t, width, Height)));
+
+    public Block Arrows() => Modification.Pieces.IsEmpty ? Block.Empty(0, 0) : ArrowBlock.Of(Modification.Pieces[0].Arrows, Height / 2.5);
+
+    public Block Section(string title, Block content) =>
+        Block.Stacked(Height * 0.9, Block.Line(title, Title, strong: true), content).AsWideAs(content.Width);
+
+    /// <summary>Every value, what was measured first; one that should have been and was not stands out.</summary>
+    public Block Values(double width, bool toConfirm)
+    {
+        var box = toConfirm ? Height * 3 : 0;
+        var source = WidthOf(Modification.Values.Select(Wording.SourceOf), width * 0.3);
+        var value = WidthOf(Modification.Values.Select(v => v.Text), width * 0.3);
+        return Block.Stacked(Height * 1.2, new[] { ValueKind.Measured, ValueKind.Shop }
+            .Select(kind => (Title: kind == ValueKind.Measured ? "measured on this vehicle or component" : "the shop's choice",
+                Values: Modification.Values.Where(v => v.Kind == kind).ToList()))
+            .Where(group => group.Values.Count > 0)
+            .Select(group => Table.Of(
+                [("", box), (group.Title, width - box - value - source), ("", value), ("", source)],
+                group.Values.Select(v => (ImmutableArray<Cell>)
+                [
+                    toConfirm && v.Kind == ValueKind.Measured ? Cell.TickBox(Height) : Cell.Blank,
+                    Cell.Words(v.Label, Height),
+                    Cell.Words(v.Text, Height),
+                    Cell.Words(Wording.SourceOf(v), Height, strong: Wording.IsMissing(v)),
+                ]),
+                Height)));
+    }
+
+    private double WidthOf(IEnumerable<string> texts, double most) =>
+        Math.Min(most, texts.Append("").Max(t => Alphabet.Width(t, Height)) + 2 * Table.Aside + 0.1);
+
+    /// <summary>The distances to check, with room for what was measured on the paper and on the panel.</summary>
+    public Block Checks(double width)
+    {
+        var rows = Modification.Pieces.SelectMany(p => p.Checks.Select((c, i) => (Piece: p, Check: c, Number: i + 1))).ToList();
+        var number = WidthOf(["(10)"], width);
+        var distance = WidthOf(rows.Select(r => Wording.Distance(r.Check)), width);
+        var field = WidthOf(["on the work"], width);
+        var several = Modification.Pieces.Length > 1;
+        return Table.Of(
+            [("", number), ("Distance", width - number - distance - 2 * field), ("mm", distance), ("on paper", field), ("on the work", field)],
+            rows.Select(r => (ImmutableArray<Cell>)
+            [
+                Cell.Words($"({r.Number.ToString(CultureInfo.InvariantCulture)})", Height),
+                Cell.Words(several ? $"{r.Check.Label} ({r.Piece.Name})" : r.Check.Label, Height),
+                Cell.Words(Wording.Distance(r.Check), Height),
+                Cell.Field(Height),
+                Cell.Field(Height),
+            ]),
+            Height);
+    }
+
+    public Block Steps(double width)
+    {
+        var indent = Height * 2.8;
+        return Block.Stacked(Height * 0.75, Modification.Steps.Select((step, i) => Block.Beside(0,
+            Block.Text((i + 1).ToString(CultureInfo.InvariantCulture), indent, Height),
+            Block.Text(step, width - indent, Height))));
+    }
+
+    /// <summary>Each caution in a frame of its own, side by side where there is room.</summary>
+    public Block Cautions(double width, int columns)
+    {
+        if (Modification.Cautions.IsEmpty) return Block.Empty(width, 0);
+        var gap = Height;
+        var each = (width - gap * (columns - 1)) / columns;
+        var boxes = Modification.Cautions.Select(c => Caution(c, each)).ToList();
+        return Block.Stacked(gap, boxes.Chunk(columns).Select(row => Block.Beside(gap, row.Select(b => SameHeight(b, row.Max(r => r.Height))))));
+
+        Block SameHeight(Block block, double height)
+        {
+            var board = new Board();
+            board.Frame(LineKinds.Warning, new(new(0, -height), new(block.Width, 0)));
+            block.PutOn(board, Point.Origin);
+            return new(block.Width, height, board);
+        }
+    }
+
+    private Block Caution(Caution caution, double width)
+    {
+        var padding = Height * 0.9;
+        var sign = Warning(Height * 2.2);
+        var text = width - sign.Width - 3 * padding;
+        var words = Block.Stacked(Height * 0.7,
+            Block.Text(caution.Title, text, Height * 1.15, strong: true),
+            Block.Text(caution.Text, text, Height));
+        var both = Block.Beside(padding, sign, words);
+        var board = new Board();
+        both.PutOn(board, new Point(padding, -padding));
+        return new(width, both.Height + 2 * padding, board);
+    }
+
+    // The triangle that warns of danger, as high as asked.
+    private static Block Warning(double height)
+    {
+        var (board, width) = (new Board(), height * 1.15);
+        board.Add(LineKinds.Warning, new ClosedStroke(Outline.Polygon(new Point(0, -height), new(width, -height), new(width / 2, 0))));
+        board.Line(LineKinds.Warning, new(width / 2, -height * 0.35), new(width / 2, -height * 0.68));
+        board.Line(LineKinds.Warning, new(width / 2, -height * 0.8), new(width / 2, -height * 0.86));
+        return new(width, height, board);
+    }
+
+    /// <summary>A sample of each line, and what it means.</summary>
+    public Block Legend(double width, int columns)
+    {
+        var used = LineKinds.InOrder.Reverse().Where(k => k.Meaning.Length > 0).Select(k => Sample(k, width / columns)).ToList();
+        var inColumn = (used.Count + columns - 1) / columns;
+        return Block.Beside(0, used.Chunk(inColumn).Select(c => Block.Stacked(Height * 0.7, c))).AsWideAs(width);
+    }
+
+    private Block Sample(LineKind kind, double width)
+    {
+        const double length = 24;
+        var (board, y) = (new Board(), -Height);
+        if (kind == LineKinds.Waste)
+        {
+            for (var x = 0.0; x < length - 2 * Height; x += 3) board.Line(kind, new(x, y - Height), new(x + 2 * Height, y + Height));
+        }
+        else if (kind == LineKinds.Datum)
+        {
+            board.Add(kind, PieceLines.DatumMarks(new("", new(length / 2, y), 1.6 * Height), 0.2 * Height));
+        }
+        else if (kind == LineKinds.Break)
+        {
+            board.Add(kind, PieceLines.BreakLine(Segment.Line(new(0, y), new(length, y)), 0.8));
+        }
+        else if (kind == LineKinds.Dimension)
+        {
+            board.Add(kind, DimensionLine.Of(new(0, y), new(length, y), new(1, 0), 0, "", Height).Where(m => m is not Lettering));
+        }
+        else
+        {
+            board.Line(kind == LineKinds.Tack ? LineKinds.Finish : kind, new(0, y), new(length, y));
+            if (kind == LineKinds.Tack) board.Line(kind, new(length / 2, y - 0.8 * Height), new(length / 2, y + 0.8 * Height));
+        }
+        var words = Block.Text(kind.Meaning, width - length - 7, Height);
+        words.PutOn(board, new Point(length + 3, y + Height / 2));
+        return new(width, Math.Max(2 * Height, words.Height + Height / 2), board);
+    }
+}
