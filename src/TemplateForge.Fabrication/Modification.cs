@@ -23,7 +23,7 @@ public sealed record Modification
     public required ImmutableArray<string> Steps { get; init; }
 
     /// <summary>Some measured value still stands at its default: good to look at, not to cut from.</summary>
-    public bool IsDemonstration => Values.Any(v => v.Kind == ValueKind.Measured && v.GivenAs.Length == 0);
+    public bool IsDemonstration => Values.Any(v => v.Source == ValueSource.Measured && v.GivenAs.Length == 0);
 }
 
 /// <summary>Left or right as seated in the vehicle facing forward.</summary>
@@ -39,13 +39,13 @@ public enum Hand
 /// <param name="Name">Its name in the profile.</param>
 /// <param name="Label">What it is, in a few words.</param>
 /// <param name="Text">The value with its unit, as it is printed.</param>
-/// <param name="Kind">Whether it must be measured.</param>
+/// <param name="Source">Whether it must be measured.</param>
 /// <param name="GivenAs">The fabricator's own words; empty where the default stands.</param>
 /// <param name="Explanation">How it is measured, or why the shop chose it.</param>
-public sealed record UsedValue(string Name, string Label, string Text, ValueKind Kind, string GivenAs, string Explanation);
+public sealed record UsedValue(string Name, string Label, string Text, ValueSource Source, string GivenAs, string Explanation);
 
 /// <summary>Where a value must come from.</summary>
-public enum ValueKind
+public enum ValueSource
 {
     /// <summary>From this vehicle or component.</summary>
     Measured,

@@ -9,7 +9,7 @@ namespace TemplateForge.Profiles;
 /// <param name="Unit">Unit that a bare number has; empty for a choice.</param>
 /// <param name="Default">The default as the profile writes it.</param>
 /// <param name="Range">Least to most as the profile writes it, or the words to choose from.</param>
-/// <param name="Kind">Whether it must be measured.</param>
+/// <param name="Source">Whether it must be measured.</param>
 /// <param name="Explanation">How it is measured, or why the shop chose it.</param>
 /// <param name="When">When it is asked for, in the profile's words; empty for always.</param>
 /// <param name="InsteadOf">The parameter that follows from this one, if this is another way to measure it; else empty.</param>
@@ -19,7 +19,7 @@ public sealed record ParameterInfo(
     string Unit,
     string Default,
     string Range,
-    ValueKind Kind,
+    ValueSource Source,
     string Explanation,
     string When,
     string InsteadOf);

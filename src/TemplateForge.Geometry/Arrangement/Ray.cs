@@ -1,0 +1,29 @@
+namespace TemplateForge.Geometry;
+
+/// <summary>A ray to the left from a point, towards −x.</summary>
+internal static class Ray
+{
+    /// <summary>How often an edge crosses the ray downwards, less how often upwards: what it adds to the winding number there.</summary>
+    /// <remarks>
+    /// A run crosses when one end lies above the ray and the other on or below it. Runs that follow one another share the height
+    /// where they meet, exactly, so a ray through a node or past the top of an arc counts right.
+    /// </remarks>
+    public static int Crossings(Arrangement arrangement, int edge, Point from)
+    {
+        var (start, end) = (arrangement.Nodes[arrangement.Edges[edge].Start], arrangement.Nodes[arrangement.Edges[edge].End]);
+        var curve = arrangement.CurveOf(arrangement.Edges[edge]);
+        if (!curve.Reaches(curve.LevelPlace)) return CrossingOfRun(curve, start, end, from);
+        var turning = curve.At(curve.LevelPlace);
+        return CrossingOfRun(curve, start, turning, from) + CrossingOfRun(curve, turning, end, from);
+    }
+
+    /// <summary>The same for a part of a curve that only rises or only falls.</summary>
+    private static int CrossingOfRun(Curve curve, Point start, Point end, Point from)
+    {
+        var falls = start.Y > from.Y;
+        if (falls == end.Y > from.Y) return 0;
+        if (from.X <= Math.Min(start.X, end.X)) return 0;
+        if (from.X < Math.Max(start.X, end.X) && curve.RightOf(from) > 0 == falls) return 0;
+        return falls ? 1 : -1;
+    }
+}
