@@ -12,8 +12,7 @@ internal sealed class Evaluator(Writing writing, IExpressionValues values, IColl
             case LiteralTerm literal:
                 return Give(literal.Quantity, out value);
             case NameTerm name:
-                value = values.ValueOf(name.Name);
-                return true;
+                return values.TryValue(name.Name, writing.At(name.Start), out value!) || Fail(out value);
             case NegativeTerm negative:
                 return TryQuantity(negative.Operand, out var operand) ? Give(-operand, out value) : Fail(out value);
             case ArithmeticTerm arithmetic:
@@ -127,7 +126,8 @@ internal sealed class Evaluator(Writing writing, IExpressionValues values, IColl
     private bool TryMeasure(CallTerm call, out Value value)
     {
         var shapes = call.Arguments.Select(argument => argument is NameTerm shape ? shape.Name : throw new InvalidOperationException($"{Quote(argument)} is no shape; the expression was not checked."));
-        var measure = values.Measure(call.Function, [.. shapes]);
+        if (!values.TryMeasure(call.Function, [.. shapes], writing.At(call.Start), out var measure))
+            return Fail(out value);
         return double.IsFinite(measure.Value)
             ? Give(measure, out value)
             : Refuse(Wordings.NoMeasure(writing.At(call.Start), Quote(call)), out value);

@@ -16,6 +16,8 @@ public sealed class FilledText
     private FilledText(string text, ImmutableArray<(string Before, Expression Expression)> parts, string end) =>
         (Text, this.parts, this.end) = (text, parts, end);
 
+    public static FilledText Empty { get; } = new("", [], "");
+
     /// <summary>As written, with its braces.</summary>
     public string Text { get; }
 

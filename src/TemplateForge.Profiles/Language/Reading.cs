@@ -143,7 +143,7 @@ internal sealed class Reading(ProfileNames names, ICollection<Complaint> complai
         })];
     }
 
-    /// <param name="what">What the group describes, as the beginning of a sentence.</param>
+    /// <summary>The fields of a group; <paramref name="what"/> says what it describes, as the beginning of a sentence.</summary>
     public Fields Fields(MappingNode mapping, string what) => new(mapping, what, complaints);
 
     public IEnumerable<Node> Items(Node node)
@@ -181,7 +181,8 @@ internal sealed class Reading(ProfileNames names, ICollection<Complaint> complai
         }
         if (!Expression.TryRead(scalar.Writing, complaints, out var expression) || !expression.TryCheck(names, complaints, out var kind))
             return Zero(node.Place);
-        if (kind != wanted) Complain(Wordings.OtherKindWanted(scalar.Place, scalar.Text, kind, wanted));
+        // A plain 0 is 0 of anything.
+        if (kind != wanted && expression.Text.Trim() != "0") Complain(Wordings.OtherKindWanted(scalar.Place, scalar.Text, kind, wanted));
         return new(expression, scalar.Place);
     }
 

@@ -45,12 +45,12 @@ internal sealed record PieceRecipe
         if (!RoughCut.IsEmpty) sound &= from.TryLength(RoughCut[0], out rough);
         if (sound && shape.IsEmpty) sound = from.Refuse(Wordings.ShapeIsEmpty(Shape));
 
-        sound &= from.TryMany(Edges, TryEdge, out var edges);
-        sound &= from.TryMany(Datums, TryDatum, out var datums);
+        sound &= from.TryMany<(PointTerm From, PointTerm To), Path>(Edges, TryEdge, out var edges);
+        sound &= from.TryMany<DatumRecipe, Datum>(Datums, TryDatum, out var datums);
         sound &= from.TryMany(Centres, (CentreRecipe c, out ImmutableArray<CentreLine> lines) => c.TryMake(from, out lines), out var centres);
-        sound &= from.TryMany(GuideLines, TryGuideLine, out var guides);
-        sound &= from.TryMany(Tacks, TryTacks, out var tacks);
-        sound &= from.TryMany(Checks, TryCheck, out var checks);
+        sound &= from.TryMany<(string Label, ShapeName Along), GuideLine>(GuideLines, TryGuideLine, out var guides);
+        sound &= from.TryMany<Chosen<TackRecipe>, ImmutableArray<Tack>>(Tacks, TryTacks, out var tacks);
+        sound &= from.TryMany<CheckRecipe, DistanceCheck>(Checks, TryCheck, out var checks);
         sound &= from.TryMany(Notes, (Chosen<FilledText> note, out string text) => from.TryChosenText(note, out text), out var notes);
         if (!sound) return false;
 
@@ -160,7 +160,7 @@ internal sealed record TackRecipe(ShapeName Round, Term Pitch, bool Quartered)
     public bool TryMake(Evaluation from, out ImmutableArray<Tack> tacks)
     {
         tacks = [];
-        if (!(from.TryOutline(Round, out var outline) & from.TrySize(Pitch, out var pitch))) return false;
+        if (!from.TryOutline(Round, out var outline) || !from.TrySize(Pitch, out var pitch)) return false;
         if (outline.Length / pitch > Evaluation.MostRepeats) return from.Refuse(Wordings.TooManyRepeats(Pitch.Place, outline.Length / pitch));
         tacks = Quartered
             ? TackPlan.Quartered(outline, pitch)

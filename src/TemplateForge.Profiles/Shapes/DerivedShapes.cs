@@ -39,7 +39,7 @@ internal sealed record CommonRecipe(Place Place, ImmutableArray<ShapeName> Shape
     {
         region = Region.Empty;
         if (!from.TryShapes(Shapes, out var shapes)) return false;
-        region = shapes.Aggregate((a, b) => a.Intersect(b));
+        region = shapes.Skip(1).Aggregate(shapes[0], (a, b) => a.Intersect(b));
         return true;
     }
 }
@@ -87,9 +87,8 @@ internal sealed record CirclesAlongRecipe(Place Place, ShapeName Outline, Term D
     public override bool TryMake(Evaluation from, out Region region)
     {
         region = Region.Empty;
-        if (!(from.TryOutline(Outline, out var outline)
-            & from.TrySize(Diameter, out var diameter)
-            & from.TrySize(Pitch, out var pitch))) return false;
+        if (!from.TryOutline(Outline, out var outline)
+            || !(from.TrySize(Diameter, out var diameter) & from.TrySize(Pitch, out var pitch))) return false;
         if (outline.Length / pitch > Evaluation.MostRepeats) return from.Refuse(Wordings.TooManyRepeats(Pitch.Place, outline.Length / pitch));
         var places = EvenSpacing.FromTheTop(outline, EvenSpacing.CountNearest(outline, pitch));
         region = Combination.Union(places.Select(p => Region.Of(Geometry.Outline.Circle(p, diameter / 2))));
