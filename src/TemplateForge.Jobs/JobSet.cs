@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
+using System.Text;
 using TemplateForge.Drawing;
 using TemplateForge.Fabrication;
 using TemplateForge.Notation;
@@ -22,6 +23,10 @@ public sealed class JobSet
     public ImmutableArray<NamedBytes> Files =>
         Jobs.Length == 1 ? Jobs[0].Files : [.. Jobs.SelectMany(job => job.Files.Select(file => file.In(job.Folder)))];
 
+    /// <summary>Whether its record is this one, letter for letter: what a job that is made again should be.</summary>
+    public bool HasRecord(TextFile record) =>
+        Jobs.Length == 1 && Jobs[0].Files.Single(JobFolder.IsRecord).Bytes.AsSpan().SequenceEqual(Encoding.UTF8.GetBytes(record.Text));
+
     /// <summary>Reads the tables and the profile, puts the values in and draws everything.</summary>
     /// <param name="request">All that the job depends on.</param>
     /// <param name="complaints">Where complaints go, all of them at once.</param>
@@ -41,10 +46,9 @@ public sealed class JobSet
         cancellation.ThrowIfCancellationRequested();
 
         var handsAreKnown = TryChooseHands(request, profile, complaints, out var hands, out var measuredOn);
-        var settingsAreSingle = TryTakeSettings(request.Settings, complaints, out var settings);
         // Tried even where something is wrong already, so that what is wrong with the values is told as well.
-        if (!TryMakeModifications(profile, settings, hands, measuredOn, complaints, out var modifications)) return false;
-        if (!paperIsKnown || !handsAreKnown || !settingsAreSingle) return false;
+        if (!TryMakeModifications(profile, request.Settings, hands, measuredOn, complaints, out var modifications)) return false;
+        if (!paperIsKnown || !handsAreKnown) return false;
 
         var jobs = ImmutableArray.CreateBuilder<Job>(modifications.Length);
         foreach (var modification in modifications)
@@ -88,14 +92,6 @@ public sealed class JobSet
         if (hand != Hand.Either) return [hand];
         complaints.Add(Wordings.UnknownHand(choice, bothIsAnAnswer ? ["left", "right", HandWords.Both] : ["left", "right"]));
         return [];
-    }
-
-    private static bool TryTakeSettings(ImmutableArray<Setting> given, ICollection<Complaint> complaints, out ImmutableArray<Setting> settings)
-    {
-        settings = [.. given.DistinctBy(s => s.Name, StringComparer.Ordinal)];
-        foreach (var again in given.Except(settings))
-            complaints.Add(Wordings.SetTwice(again, first: settings.First(s => s.Name == again.Name)));
-        return settings.Length == given.Length;
     }
 
     private static bool TryMakeModifications(

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.IO;
 using System.Text.Json;
 using TemplateForge.Notation;
-using TemplateForge.Profiles;
 
 namespace TemplateForge.Jobs;
 
@@ -20,10 +19,6 @@ internal static class Wordings
     public static Complaint ProfileHasNoHand(Choice hand, string profile) => hand.Place.Complain(
         $"{profile} fits either side of the vehicle as it is, so there is no {Quoted(hand.Word)} of it.",
         "Leave the hand out.");
-
-    public static Complaint SetTwice(Setting again, Setting first) => again.Place.Complain(
-        $"{Quoted(again.Name)} is set twice: to {Quoted(first.Text)} and to {Quoted(again.Text)}.",
-        "Give each value once.");
 
     // Files to read
 
