@@ -1,0 +1,56 @@
+using TemplateForge.Drawing;
+using TemplateForge.Fabrication;
+using TemplateForge.Geometry;
+
+namespace TemplateForge.Sheets;
+
+/// <summary>A piece for a cutting table: the cut, marks to lay it by, and notes clear of it.</summary>
+/// <remarks>Only layer CUT is cut. Inner cuts come before outer ones; an open cut runs on and off past the panel's edge.</remarks>
+public static class CutSheet
+{
+    /// <summary>How far past the panel's edge an open cut begins and ends, in mm.</summary>
+    public const double RunOut = 10;
+
+    private const double NotesBelow = 20;
+    private const double LeastNotesWidth = 160;
+
+    public static LineDrawing Of(Modification modification, Piece piece)
+    {
+        var board = new Board();
+        board.Add(LineKinds.Finish, piece.TableCuts(RunOut).Select(PieceLines.Stroke));
+        board.Add(LineKinds.PanelEdge, piece.Edges.Select(PieceLines.Stroke));
+        foreach (var datum in piece.Datums) board.Add(LineKinds.Datum, PieceLines.DatumMarks(datum, unit: 1));
+        foreach (var tack in piece.Tacks) board.Add(LineKinds.Tack, PieceLines.TackMarks(piece, tack, unit: 1));
+        board.Add(LineKinds.CentreLine, piece.CentreLines.Select(c => new OpenStroke(Path.Line(c.From, c.To))));
+        board.Add(LineKinds.Guide, piece.GuideLines.SelectMany(g => g.Along.Contours).Select(c => new ClosedStroke(c)));
+
+        var bounds = Box.Around(board.Marks.Select(m => m.Bounds));
+        var width = Math.Max(LeastNotesWidth, bounds.Width);
+        Notes(modification, piece, width, Math.Clamp(width / 60, 3, 8)).PutOn(board, new Point(bounds.Min.X, bounds.Min.Y - NotesBelow));
+        board.Add(LineKinds.Demonstration, DemonstrationAcross.Marks(modification, Large(bounds)));
+        return CutFirst(board.ToDrawing());
+    }
+
+    private static Block Notes(Modification modification, Piece piece, double width, double height)
+    {
+        var notes = new List<string>
+        {
+            $"{piece.Title}. {Wording.ProfileOf(modification)}",
+            $"{Wording.HandOf(modification)}. {Wording.FaceUpOf(piece)}",
+            $"{Wording.MakingOf(piece)}. Unit: mm. {Wording.NoKerf} Only layer CUT is cut.",
+        };
+        if (piece.Kind == PieceKind.CutAway) notes.Add(Wording.NotOnATable);
+        notes.AddRange(piece.Notes.Where(n => !notes.Contains(n)));
+        if (!modification.Cautions.IsEmpty) notes.Add("Cautions: " + string.Join(", ", modification.Cautions.Select(c => c.Title)) + ".");
+        var board = new Board();
+        var block = Block.Stacked(height * 0.7, notes.Select(n => Block.Text(n, width, height)));
+        board.Add(LineKinds.Note, block.Board.Marks);
+        return block with { Board = board };
+    }
+
+    // Small pieces get letters that are large all the same.
+    private static Box Large(Box bounds) => bounds.Grown(Math.Max(0, (60 - Math.Max(bounds.Width, bounds.Height)) / 2));
+
+    private static LineDrawing CutFirst(LineDrawing drawing) => new(
+        [.. drawing.Layers.OrderBy(l => l.Name == LineKinds.Finish.Layer ? 0 : 1)]);
+}

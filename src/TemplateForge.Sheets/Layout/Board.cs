@@ -1,0 +1,54 @@
+using TemplateForge.Drawing;
+using TemplateForge.Geometry;
+
+namespace TemplateForge.Sheets;
+
+/// <summary>A drawing board: marks are put on it by what they mean, and it becomes a drawing.</summary>
+internal sealed class Board
+{
+    private readonly Dictionary<LineKind, List<Mark>> _marks = [];
+
+    public void Add(LineKind kind, params IEnumerable<Mark> marks)
+    {
+        if (!_marks.TryGetValue(kind, out var list)) _marks.Add(kind, list = []);
+        list.AddRange(marks);
+    }
+
+    /// <summary>All that is on another board, put where it belongs.</summary>
+    public void Add(Board other, Placement by)
+    {
+        foreach (var (kind, marks) in other._marks) Add(kind, marks.Select(m => Placed(m, by)));
+    }
+
+    public void Line(LineKind kind, Point from, Point to) => Add(kind, new OpenStroke(Path.Line(from, to)));
+
+    public void Frame(LineKind kind, Box box) => Add(kind, new ClosedStroke(Outline.Rectangle(box)));
+
+    /// <summary>A line of text; from 3.5 mm on with the heavier pen.</summary>
+    public void Text(string text, Point at, double height, Anchor anchor = Anchor.BaseStart, bool strong = false)
+    {
+        if (text.Length > 0) Add(strong ? LineKinds.Heading : LineKinds.Note, new Lettering(text, at, height, Angle.Zero, anchor));
+    }
+
+    public IEnumerable<Mark> Marks => Kinds.SelectMany(On);
+
+    public IEnumerable<Mark> On(LineKind kind) => _marks.TryGetValue(kind, out var list) ? list : [];
+
+    public LineDrawing ToDrawing() => new(
+    [
+        .. Kinds.Where(k => On(k).Any()).Select(k => new Layer(k.Layer, k.Pen, [.. On(k)])),
+    ]);
+
+    // What has a place in the order comes first, then the rest as it was put on.
+    private IEnumerable<LineKind> Kinds => LineKinds.InOrder.Concat(_marks.Keys.Where(k => !LineKinds.InOrder.Contains(k)));
+
+    private static Mark Placed(Mark mark, Placement by) => mark switch
+    {
+        OpenStroke open => new OpenStroke(open.Path.Placed(by)),
+        ClosedStroke closed => new ClosedStroke(closed.Contour.Placed(by)),
+        Fill fill => fill with { Region = fill.Region.Placed(by) },
+        Lettering words => new Lettering(
+            words.Text, by.Of(words.At), words.Height * by.Scale, by.Of(Vector.Polar(1, words.Turn)).Direction, words.Anchor),
+        _ => throw new ArgumentException($"A {mark.GetType().Name} cannot be placed.", nameof(mark)),
+    };
+}

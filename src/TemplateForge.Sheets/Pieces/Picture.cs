@@ -1,0 +1,69 @@
+using System.Collections.Immutable;
+using TemplateForge.Fabrication;
+using TemplateForge.Geometry;
+
+namespace TemplateForge.Sheets;
+
+/// <summary>Pieces drawn smaller, with their main dimensions, for the eye.</summary>
+internal static class Picture
+{
+    private const double Aside = 34;
+    private const double Border = 1;
+
+    /// <summary>How many times smaller a picture may be drawn, so that its scale is a round one.</summary>
+    private static ImmutableArray<double> Reductions { get; } =
+        [1, 1.25, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, 12.5, 15, 20, 25, 30, 40, 50, 60, 80, 100, 200, 500, 1000];
+
+    /// <summary>The pieces beside each other, each under its title, as large as fits in this width and height at one round scale.</summary>
+    /// <param name="pieces">What is shown.</param>
+    /// <param name="width">Width in mm.</param>
+    /// <param name="height">Height in mm.</param>
+    /// <param name="textHeight">Height of the titles' capitals in mm.</param>
+    /// <param name="reduction">How many times smaller than the pieces the picture is.</param>
+    public static Block Fitting(ImmutableArray<Piece> pieces, double width, double height, double textHeight, out double reduction)
+    {
+        reduction = 1;
+        if (pieces.IsEmpty) return Block.Empty(width, 0);
+        var block = Block.Empty(width, 0);
+        foreach (var candidate in Reductions)
+        {
+            reduction = candidate;
+            block = Row(pieces, candidate, textHeight);
+            if (block.Width <= width && block.Height <= height) break;
+        }
+        return block;
+    }
+
+    /// <summary>The pieces beside each other at a scale.</summary>
+    public static Block Row(ImmutableArray<Piece> pieces, double reduction, double textHeight) =>
+        Block.Beside(3 * textHeight, pieces.Select(p => Titled(p, reduction, textHeight)));
+
+    private static Block Titled(Piece piece, double reduction, double textHeight)
+    {
+        var picture = Of(piece, reduction);
+        var words = Math.Max(picture.Width, 40 * textHeight / 2.2);
+        return Block.Stacked(textHeight,
+            Block.Text(piece.Title, words, textHeight * 1.15, strong: true),
+            Block.Text(Wording.MakingOf(piece), words, textHeight),
+            picture);
+    }
+
+    private static Block Of(Piece piece, double reduction)
+    {
+        var lines = new Board();
+        PieceLines.PutOn(lines, piece, reduction);
+        var area = Box.Around(lines.Marks.Select(m => m.Bounds)).Grown(Aside * reduction);
+        var drawing = new PieceDrawing(piece, reduction, area);
+        drawing.AddDimensions();
+        drawing.AddDatumLetters(withHoles: false);
+        drawing.AddTackNumbers();
+        drawing.AddNamesOfGuides();
+        drawing.AddArrows();
+        var bounds = Box.Around(drawing.Board.Marks.Select(m => m.Bounds));
+        var onPaper = new Board();
+        onPaper.Add(drawing.Board, Placement.Moved(new(-bounds.Min.X, -bounds.Max.Y))
+            .Then(Placement.Scaled(1 / reduction, Point.Origin))
+            .Then(Placement.Moved(new(Border, -Border))));
+        return new(bounds.Width / reduction + 2 * Border, bounds.Height / reduction + 2 * Border, onPaper);
+    }
+}

@@ -1,0 +1,175 @@
+using System.Globalization;
+using TemplateForge.Drawing;
+using TemplateForge.Fabrication;
+using TemplateForge.Geometry;
+
+namespace TemplateForge.Sheets;
+
+/// <summary>A piece as it is drawn for a person: its lines, and words where nothing else is.</summary>
+internal sealed class PieceDrawing
+{
+    private const double Small = 2.2;
+
+    private readonly Piece _piece;
+    private readonly double _unit;
+    private readonly FreePlace _free;
+    private readonly Box _area;
+    private readonly List<Box> _words = [];
+
+    /// <param name="piece">What is drawn.</param>
+    /// <param name="unit">How many mm of the piece are one mm on the paper.</param>
+    /// <param name="area">Where words may stand, in the piece's coordinates.</param>
+    public PieceDrawing(Piece piece, double unit, Box area)
+    {
+        (_piece, _unit, _area) = (piece, unit, area);
+        _free = new(area, unit);
+        PieceLines.PutOn(Board, piece, unit);
+        foreach (var kind in LineKinds.InOrder)
+            _free.Take(Board.On(kind), (kind == LineKinds.Waste ? 0.8 : 1.3) * unit);
+    }
+
+    public Board Board { get; } = new();
+
+    /// <summary>Nothing may be written here.</summary>
+    public void KeepFree(IEnumerable<Mark> marks) => _free.Take(marks, _unit);
+
+    /// <summary>Nothing may be written outside these boxes, nor across the edge of one.</summary>
+    public void KeepWithin(IReadOnlyCollection<Box> windows)
+    {
+        _free.TakeOutside(windows);
+        foreach (var window in windows) _free.Take(Outline.Rectangle(window).Segments, 0.2 * _unit);
+    }
+
+    public void AddDimensions() => Dimensions.PutOn(Board, _free, _piece, _unit);
+
+    /// <summary>The letter of each datum, and the hole that it is.</summary>
+    public void AddDatumLetters(bool withHoles)
+    {
+        foreach (var datum in _piece.Datums)
+        {
+            var letter = Block.Line(datum.Label, 5 * _unit, strong: true);
+            var hole = datum.Diameter > 0 ? $"hole {Wording.Short(datum.Diameter)} mm" : "point";
+            var block = withHoles ? Block.Stacked(1 * _unit, letter, Block.Line(hole, Small * _unit)) : letter;
+            var reach = PieceLines.Reach(datum, _unit);
+            Place(block, datum.At + new Vector(reach / 2 + block.Width / 2, reach / 2 + block.Height / 2));
+        }
+    }
+
+    /// <summary>The number of each tack, on the side away from the middle.</summary>
+    public void AddTackNumbers()
+    {
+        foreach (var tack in _piece.Tacks)
+        {
+            var block = Block.Line(tack.Number.ToString(CultureInfo.InvariantCulture), 2.5 * _unit);
+            var outwards = (tack.At - _piece.Shape.Bounds.Centre).Unit;
+            Place(block, tack.At + outwards * (5 * _unit));
+        }
+    }
+
+    /// <summary>What each line is, with a leader to it.</summary>
+    public void AddNamesOfLines()
+    {
+        var finish = _piece.FinishLines();
+        if (finish.Length > 0) AddName(_piece.Kind == PieceKind.Paper ? "outline" : "finish line", finish[^1].Segments, toTheLeft: true);
+        if (_piece.RoughLines() is [var rough, ..]) AddName(Wording.RoughCutOf(_piece), rough.Segments, toTheLeft: false);
+        foreach (var edge in _piece.Edges) AddName("panel edge", edge.Segments, toTheLeft: false);
+        if (_piece.CentreLines is [var centre, ..]) AddName("centre line", [Segment.Line(centre.From, centre.To)], toTheLeft: true);
+    }
+
+    public void AddNamesOfGuides()
+    {
+        foreach (var guide in _piece.GuideLines)
+        {
+            if (guide.Along.IsEmpty) continue;
+            AddName(guide.Label, guide.Along.Contours[^1].Segments, toTheLeft: false);
+        }
+    }
+
+    /// <summary>The word in the part that falls away.</summary>
+    public void AddWaste()
+    {
+        var waste = _piece.Kind == PieceKind.CutAway ? _piece.Waste() : Region.Empty;
+        if (!waste.IsEmpty) Place(Block.Line("WASTE", 5 * _unit, strong: true), waste.Bounds.Centre);
+    }
+
+    public void AddArrows()
+    {
+        if (!_piece.Arrows.IsEmpty) Place(ArrowBlock.Of(_piece.Arrows, _unit), new(_area.Min.X, _area.Max.Y));
+    }
+
+    /// <summary>Puts a block where nothing is, as near to a point as can be; smaller where there is no room for it.</summary>
+    public void Place(Block block, Point near) => Place(block, near, _area);
+
+    public void Place(Block block, Point near, Box within)
+    {
+        const double smaller = 0.9;
+        var clear = 1.2 * _unit;
+        var size = 1.0;
+        Box place;
+        while (!_free.TryFind(block.Width * size + 2 * clear, block.Height * size + 2 * clear, near, within, out place)) size *= smaller;
+        place = place.Grown(-clear);
+        Board.Add(block.Board, Placement.Scaled(size, Point.Origin).Then(Placement.Moved(new(place.Min.X, place.Max.Y))));
+        _free.Take(place);
+        _words.Add(place);
+    }
+
+    // A name stands near its line, on the wanted side where there is room, and a leader runs from it to the line.
+    private void AddName(string text, IReadOnlyList<Segment> line, bool toTheLeft)
+    {
+        var clear = 1.2 * _unit;
+        var block = Block.Line(text, Small * _unit);
+        var (least, best) = (double.PositiveInfinity, (Place: default(Box), Leader: default(Segment)));
+        foreach (var share in (double[])[0.5, 0.35, 0.65, 0.25, 0.75, 0.15, 0.85])
+        {
+            var (target, way) = Along(line, share);
+            var near = target + way.Left * ((toTheLeft ? 1 : -1) * 9 * _unit);
+            if (!_area.Contains(target)) continue;
+            if (!_free.TryFind(block.Width + 2 * clear, block.Height + 2 * clear, near, _area, out var place)) continue;
+            place = place.Grown(-clear);
+            var leader = Leader(place, target);
+            if (leader is not { } straight || _words.Any(w => Crosses(straight, w))) continue;
+            if (straight.Length < least - 1e-9) (least, best) = (straight.Length, (place, straight));
+        }
+        if (double.IsPositiveInfinity(least)) return;
+        block.PutOn(Board, best.Place);
+        Board.Add(LineKinds.Dimension, new OpenStroke(new Path(best.Leader)), Tip(best.Leader));
+        _free.Take([best.Leader], 0.8 * _unit);
+        _free.Take(best.Place);
+        _words.Add(best.Place);
+    }
+
+    // From the middle of the side of the place that faces the target.
+    private Segment? Leader(Box place, Point target)
+    {
+        var clear = 0.8 * _unit;
+        Point[] starts =
+        [
+            new(place.Min.X - clear, place.Centre.Y), new(place.Max.X + clear, place.Centre.Y),
+            new(place.Centre.X, place.Max.Y + clear), new(place.Centre.X, place.Min.Y - clear),
+        ];
+        var start = starts.MinBy(s => s.DistanceTo(target));
+        return start.DistanceTo(target) > Tolerance.Length ? Segment.Line(start, target) : null;
+    }
+
+    private OpenStroke Tip(Segment leader)
+    {
+        var back = -leader.EndDirection * (2 * _unit);
+        var half = Angle.FromDegrees(12);
+        return new(new Path(
+            Segment.Line(leader.End + back.Turned(half), leader.End),
+            Segment.Line(leader.End, leader.End + back.Turned(-half))));
+    }
+
+    private static bool Crosses(Segment leader, Box box) => Enumerable.Range(0, 101).Any(i => box.Contains(leader.At(i / 100.0)));
+
+    private static (Point Point, Vector Way) Along(IReadOnlyList<Segment> line, double share)
+    {
+        var left = line.Sum(s => s.Length) * share;
+        foreach (var segment in line)
+        {
+            if (left <= segment.Length) return (segment.At(left / segment.Length), segment.DirectionAt(left / segment.Length));
+            left -= segment.Length;
+        }
+        return (line[^1].End, line[^1].EndDirection);
+    }
+}

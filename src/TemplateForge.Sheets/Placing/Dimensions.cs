@@ -1,0 +1,157 @@
+using TemplateForge.Drawing;
+using TemplateForge.Fabrication;
+using TemplateForge.Geometry;
+
+namespace TemplateForge.Sheets;
+
+/// <summary>Puts the distances to check on a drawing as dimension lines, where they cross least and their figures stand free.</summary>
+/// <remarks>
+/// A dimension line may run on either side of what it measures. Each place costs: the length of its extension lines, what the
+/// line runs across, and how far its figures must move from the middle to stand free. The cheapest is taken. Short ones are
+/// placed first, so that they lie nearest to the piece.
+/// </remarks>
+internal static class Dimensions
+{
+    public const double TextHeight = 2.5;
+
+    private const double Nearest = 7;
+    private const double Step = 1;
+    private const double TextAbove = 0.9;
+    private const double TextClear = 0.7;
+    private const double ExtensionCost = 0.35;
+    private const double AsideCost = 0.1;
+    private const double NoRoomCost = 200;
+
+    /// <param name="board">The drawing.</param>
+    /// <param name="free">What is taken on it; the dimensions are taken too, afterwards.</param>
+    /// <param name="piece">Whose distances they are.</param>
+    /// <param name="unit">How many mm of the piece are one mm on the paper.</param>
+    public static void PutOn(Board board, FreePlace free, Piece piece, double unit)
+    {
+        var checks = piece.Checks.Select((check, i) => (Check: check, Number: i + 1)).Where(c => c.Check.Distance > Tolerance.Length);
+        foreach (var (check, number) in checks.OrderBy(c => c.Check.Distance).ThenBy(c => c.Number))
+        {
+            var marks = Best(free, piece, check, Wording.NumberedDistance(number, check), unit);
+            board.Add(LineKinds.Dimension, marks.Where(m => m is not Lettering));
+            board.Add(LineKinds.Note, marks.Where(m => m is Lettering));
+            free.Take(marks, 0.8 * unit);
+        }
+    }
+
+    private static List<Mark> Best(FreePlace free, Piece piece, DistanceCheck check, string text, double unit)
+    {
+        var along = check.Along switch
+        {
+            CheckDirection.Across => new Vector(1, 0),
+            CheckDirection.Up => new Vector(0, 1),
+            _ => (check.To - check.From).Unit,
+        };
+        var aside = (check.To - check.From).Dot(along.Left);
+        var bounds = piece.Shape.Bounds;
+        var farthest = Math.Max(bounds.Width, bounds.Height) + 60 * unit;
+        var (least, best) = (double.PositiveInfinity, new List<Mark>());
+        for (var away = Nearest * unit; away < farthest && away * ExtensionCost / unit < least; away += Step * unit)
+        {
+            // Below a level dimension and to the right of an upright one come first: nearest to where they are read from.
+            foreach (var offset in (double[])[Math.Min(0, aside) - away, Math.Max(0, aside) + away])
+            {
+                var candidate = new Candidate(free, piece, check, along, offset, text, unit);
+                var cost = candidate.Cost(aside);
+                if (cost < least - 1e-9) (least, best) = (cost, candidate.Marks());
+            }
+        }
+        return best;
+    }
+
+    /// <summary>One place for a dimension line.</summary>
+    private sealed record Candidate(
+        FreePlace Free, Piece Piece, DistanceCheck Check, Vector Along, double Offset, string Text, double Unit)
+    {
+        private double Height => TextHeight * Unit;
+        private double Width => Alphabet.Width(Text, Height);
+        private Point Start => Check.From + Along.Left * Offset;
+        private Point End => Start + Along * (Check.To - Check.From).Dot(Along);
+        private double Length => Start.DistanceTo(End);
+        private bool HasRoomInside => Length >= Width + 9 * Unit;
+
+        // Figures read from below or from the right.
+        private Vector Reads => Along.X > 1e-9 || (Math.Abs(Along.X) <= 1e-9 && Along.Y > 0) ? Along : -Along;
+        private Point Left => (End - Start).Dot(Reads) >= 0 ? Start : End;
+
+        public double Cost(double aside)
+        {
+            var extensions = (Math.Abs(Offset) + Math.Abs(Offset - aside)) / Unit;
+            return ExtensionCost * extensions + Crossed() + TextCost();
+        }
+
+        public List<Mark> Marks()
+        {
+            // A dimension line is made for paper: it is drawn at the paper's size and brought to the piece's.
+            var toPaper = Placement.Scaled(1 / Unit, Point.Origin);
+            var (from, fromOffset) = ClearOfDatum(Check.From, Offset);
+            var (to, _) = ClearOfDatum(Check.To, Offset - (Check.To - Check.From).Dot(Along.Left));
+            var text = HasRoomInside ? "" : Text;
+            var marks = DimensionLine.Of(toPaper.Of(from), toPaper.Of(to), Along, fromOffset / Unit, text, TextHeight);
+            var board = new Board();
+            var onPaper = new Board();
+            onPaper.Add(LineKinds.Dimension, marks.Where(m => m is not Lettering { Text: "" }));
+            board.Add(onPaper, Placement.Scaled(Unit, Point.Origin));
+            if (HasRoomInside)
+            {
+                TryFindMiddleOfText(out var middle);
+                board.Add(LineKinds.Dimension, new Lettering(Text, middle + Reads.Left * (TextAbove * Unit), Height, Reads.Direction, Anchor.BaseMiddle));
+            }
+            return [.. board.Marks];
+        }
+
+        // Extension lines begin outside a datum's cross, not in its open middle.
+        private (Point Point, double Offset) ClearOfDatum(Point point, double offset)
+        {
+            var reach = Piece.Datums.Where(d => d.At.DistanceTo(point) < 0.01).Select(d => PieceLines.Reach(d, Unit)).FirstOrDefault();
+            var shift = Math.Sign(offset) * Math.Min(reach, Math.Abs(offset));
+            return (point + Along.Left * shift, offset - shift);
+        }
+
+        private double Crossed()
+        {
+            var steps = (int)Math.Ceiling(Length / Unit);
+            return Enumerable.Range(0, steps + 1).Count(i => !Free.IsFree(Around(Start + (End - Start) * ((double)i / steps), 1.2)));
+        }
+
+        private double TextCost()
+        {
+            if (!HasRoomInside)
+            {
+                var outside = Left + Reads * (Length + (5 * Unit) + Width / 2);
+                return IsTextFree(outside) ? 0 : NoRoomCost;
+            }
+            return TryFindMiddleOfText(out var middle) ? AsideCost * middle.DistanceTo(Start.MidpointTo(End)) / Unit : NoRoomCost;
+        }
+
+        private bool TryFindMiddleOfText(out Point middle)
+        {
+            var centre = Start.MidpointTo(End);
+            var room = Length / 2 - Width / 2 - 4 * Unit;
+            for (var shift = 0.0; shift <= room; shift += Unit)
+            {
+                foreach (var way in (double[])[1, -1])
+                {
+                    middle = centre + Reads * (way * shift);
+                    if (IsTextFree(middle)) return true;
+                }
+            }
+            middle = centre;
+            return false;
+        }
+
+        private bool IsTextFree(Point middleOnLine)
+        {
+            var middle = middleOnLine + Reads.Left * (TextAbove * Unit + Height / 2);
+            var steps = (int)Math.Ceiling(Width / Height);
+            return Enumerable.Range(0, steps + 1).All(i =>
+                Free.IsFree(Around(middle + Reads * (Width * ((double)i / steps - 0.5)), TextHeight / 2 + TextClear)));
+        }
+
+        private Box Around(Point point, double reach) => new Box(point, point).Grown(reach * Unit);
+    }
+}

@@ -1,0 +1,166 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using TemplateForge.Drawing;
+using TemplateForge.Fabrication;
+using TemplateForge.Geometry;
+
+namespace TemplateForge.Sheets;
+
+/// <summary>The parts of which cover pages and job sheets are put together.</summary>
+/// <param name="Modification">What they are about.</param>
+/// <param name="Height">Height in mm of the capitals of their text.</param>
+internal sealed record CoverBlocks(Modification Modification, double Height)
+{
+    private double Title => Height * 1.25;
+
+    public Block Heading(string what, double width) => Block.Stacked(Height * 0.8,
+        Block.Text(Modification.Title, width, Height * 2.1, strong: true),
+        Block.Text($"{what}. {Wording.ProfileOf(Modification)}. {Modification.Shop}", width, Height));
+
+    /// <summary>The hand, in a frame where nobody measured it; and whether it is a demonstration.</summary>
+    public ImmutableArray<Block> Banners(double width)
+    {
+        var hand = Block.Text(Wording.HandOf(Modification), width - 6, Height * 1.4, strong: true);
+        return
+        [
+            Wording.SaysNotMeasured(Modification) ? hand.AsWideAs(width - 6).Framed(3, LineKinds.Tack) : hand.AsWideAs(width),
+            .. Modification.IsDemonstration
+                ? [Block.Text(Wording.DemonstrationBecause(Modification), width - 6, Height).AsWideAs(width - 6).Framed(3, LineKinds.Tack)]
+                : ImmutableArray<Block>.Empty,
+        ];
+    }
+
+    public Block FaceUp(double width) => Block.Stacked(Height * 0.6,
+        Modification.Pieces.Select(Wording.FaceUpOf).Distinct(StringComparer.Ordinal).Select(t => Block.Text(t, width, Height)));
+
+    public Block Arrows() => Modification.Pieces.IsEmpty ? Block.Empty(0, 0) : ArrowBlock.Of(Modification.Pieces[0].Arrows, Height / 2.5);
+
+    public Block Section(string title, Block content) =>
+        Block.Stacked(Height * 0.9, Block.Line(title, Title, strong: true), content).AsWideAs(content.Width);
+
+    /// <summary>Every value: what was measured first.</summary>
+    public Block Values(double width, bool toConfirm)
+    {
+        var box = Height * 2.6;
+        var measured = Alphabet.Width("measured", Height) + 4;
+        var (value, source) = (Math.Max(width * 0.16, 14 * Height / 2.2), Math.Max(width * 0.2, 17 * Height / 2.2));
+        var label = width - value - source - measured - (toConfirm ? box : 0);
+        ImmutableArray<(string, double)> columns =
+            [.. toConfirm ? [("", box)] : ImmutableArray<(string, double)>.Empty, ("Value", label), ("", value), ("", measured), ("Given or default", source)];
+        return Table.Of(columns, Ordered().Select(v => Row(v, toConfirm)), Height);
+    }
+
+    private IEnumerable<UsedValue> Ordered() => Modification.Values.OrderBy(v => v.Kind);
+
+    private ImmutableArray<Cell> Row(UsedValue value, bool toConfirm) =>
+    [
+        .. toConfirm ? [value.Kind == ValueKind.Measured ? Cell.TickBox(Height) : Cell.Words("", Height)] : ImmutableArray<Cell>.Empty,
+        Cell.Words(value.Label, Height),
+        Cell.Words(value.Text, Height),
+        Cell.Words(value.Kind == ValueKind.Measured ? "measured" : "shop", Height),
+        Cell.Words(Wording.SourceOf(value), Height),
+    ];
+
+    /// <summary>The distances to check, with room for what was measured on the paper and on the panel.</summary>
+    public Block Checks(double width)
+    {
+        var (number, distance, field) = (Height * 3.2, Height * 7.5, Height * 8.5);
+        var rows = Modification.Pieces.SelectMany(p => p.Checks.Select((c, i) => (Piece: p, Check: c, Number: i + 1)));
+        var several = Modification.Pieces.Length > 1;
+        return Table.Of(
+            [("", number), ("Distance", width - number - distance - 2 * field), ("mm", distance), ("on paper", field), ("on the work", field)],
+            rows.Select(r => (ImmutableArray<Cell>)
+            [
+                Cell.Words($"({r.Number.ToString(CultureInfo.InvariantCulture)})", Height),
+                Cell.Words(several ? $"{r.Check.Label} ({r.Piece.Name})" : r.Check.Label, Height),
+                Cell.Words(Wording.Distance(r.Check), Height),
+                Cell.Field(Height),
+                Cell.Field(Height),
+            ]),
+            Height);
+    }
+
+    public Block Steps(double width)
+    {
+        var indent = Height * 2.8;
+        return Block.Stacked(Height * 0.75, Modification.Steps.Select((step, i) => Block.Beside(0,
+            Block.Text((i + 1).ToString(CultureInfo.InvariantCulture), indent, Height),
+            Block.Text(step, width - indent, Height))));
+    }
+
+    /// <summary>Each caution in a frame of its own, side by side where there is room.</summary>
+    public Block Cautions(double width, int columns)
+    {
+        if (Modification.Cautions.IsEmpty) return Block.Empty(width, 0);
+        var gap = Height;
+        var each = (width - gap * (columns - 1)) / columns;
+        var boxes = Modification.Cautions.Select(c => Caution(c, each)).ToList();
+        return Block.Stacked(gap, boxes.Chunk(columns).Select(row => Block.Beside(gap, row.Select(b => SameHeight(b, row.Max(r => r.Height))))));
+
+        Block SameHeight(Block block, double height)
+        {
+            var board = new Board();
+            board.Frame(LineKinds.Tack, new(new(0, -height), new(block.Width, 0)));
+            block.PutOn(board, Point.Origin);
+            return new(block.Width, height, board);
+        }
+    }
+
+    private Block Caution(Caution caution, double width)
+    {
+        var padding = Height * 0.9;
+        var sign = Warning(Height * 2.2);
+        var text = width - sign.Width - 3 * padding;
+        var words = Block.Stacked(Height * 0.7,
+            Block.Text(caution.Title, text, Height * 1.15, strong: true),
+            Block.Text(caution.Text, text, Height));
+        var both = Block.Beside(padding, sign, words);
+        var board = new Board();
+        both.PutOn(board, new Point(padding, -padding));
+        return new(width, both.Height + 2 * padding, board);
+    }
+
+    // The triangle that warns of danger, as high as asked.
+    private static Block Warning(double height)
+    {
+        var (board, width) = (new Board(), height * 1.15);
+        board.Add(LineKinds.Tack, new ClosedStroke(Outline.Polygon(new Point(0, -height), new(width, -height), new(width / 2, 0))));
+        board.Line(LineKinds.Tack, new(width / 2, -height * 0.35), new(width / 2, -height * 0.68));
+        board.Line(LineKinds.Tack, new(width / 2, -height * 0.8), new(width / 2, -height * 0.86));
+        return new(width, height, board);
+    }
+
+    /// <summary>A sample of each line, and what it means.</summary>
+    public Block Legend(double width, int columns)
+    {
+        var used = LineKinds.InOrder.Reverse().Where(k => k.Meaning.Length > 0).Select(k => Sample(k, width / columns)).ToList();
+        var inColumn = (used.Count + columns - 1) / columns;
+        return Block.Beside(0, used.Chunk(inColumn).Select(c => Block.Stacked(Height * 0.7, c))).AsWideAs(width);
+    }
+
+    private Block Sample(LineKind kind, double width)
+    {
+        const double length = 24;
+        var (board, y) = (new Board(), -Height);
+        if (kind == LineKinds.Waste)
+        {
+            for (var x = 0.0; x < length - 2; x += 3) board.Line(kind, new(x, y - Height), new(x + 2 * Height, y + Height));
+        }
+        else if (kind == LineKinds.Datum)
+        {
+            board.Add(kind, PieceLines.DatumMarks(new("", new(length / 2, y), 2.4 * Height), 0.25 * Height));
+        }
+        else if (kind == LineKinds.Tack)
+        {
+            board.Line(LineKinds.Finish, new(0, y), new(length, y));
+            board.Line(kind, new(length / 2, y - 0.8 * Height), new(length / 2, y + 0.8 * Height));
+        }
+        else
+        {
+            board.Line(kind, new(0, y), new(length, y));
+        }
+        var words = Block.Text(kind.Meaning, width - length - 6, Height);
+        words.PutOn(board, new Point(length + 3, y + Height / 2));
+        return new(width, Math.Max(2 * Height, words.Height + Height / 2), board);
+    }
+}

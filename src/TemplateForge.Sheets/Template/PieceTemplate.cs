@@ -1,0 +1,108 @@
+using System.Collections.Immutable;
+using TemplateForge.Drawing;
+using TemplateForge.Fabrication;
+using TemplateForge.Geometry;
+
+namespace TemplateForge.Sheets;
+
+/// <summary>A piece at true size over as many pages as it takes.</summary>
+/// <param name="Piece">Whose template it is.</param>
+/// <param name="Plan">Its pages.</param>
+/// <param name="Drawing">All that is on them in the piece's own coordinates.</param>
+internal sealed record PieceTemplate(Piece Piece, TilePlan Plan, Board Drawing)
+{
+    /// <summary>White border round what is drawn, in mm: a window cuts off what lies outside it.</summary>
+    private const double Border = 3;
+
+    /// <summary>Room round a piece for its dimension lines while nobody knows yet where they go, in mm.</summary>
+    private const double RoomForDimensions = 70;
+
+    /// <summary>How large the demonstration's letters are on a page, as a share of its diagonal.</summary>
+    private const double AcrossThePage = 0.8;
+
+    public static PieceTemplate Of(Modification modification, Piece piece, Paper paper, PageLayout layout)
+    {
+        // 1. The piece with its dimensions says what must be on the pages.
+        var lines = new Board();
+        PieceLines.PutOn(lines, piece, unit: 1);
+        var first = new PieceDrawing(piece, 1, BoundsOf(lines).Grown(RoomForDimensions));
+        first.AddDimensions();
+        var plan = Tiling.Plan(BoundsOf(first.Board).Grown(Border), paper, layout, window => HasInk(lines, window));
+
+        // 2. Now the seams are known: the dimensions are placed anew, and then the words, clear of them.
+        var windows = plan.Tiles.Select(t => t.Window).ToList();
+        var drawing = new PieceDrawing(piece, 1, Box.Around(windows));
+        drawing.KeepWithin(windows);
+        foreach (var tile in plan.Tiles) drawing.KeepFree(FurnitureInWindow(plan, tile));
+        drawing.AddDimensions();
+        drawing.AddDatumLetters(withHoles: true);
+        drawing.AddTackNumbers();
+        drawing.Place(TitleBlock.Of(modification, piece), PlaceOfTitle(piece));
+        foreach (var tile in plan.Tiles)
+            drawing.Place(TitleBlock.WhichWayRound(modification, piece), new(tile.Window.Min.X, tile.Window.Max.Y), tile.Window);
+        drawing.AddNamesOfLines();
+        drawing.AddNamesOfGuides();
+        drawing.AddWaste();
+        return new(piece, plan, drawing.Board);
+    }
+
+    public IEnumerable<Page> Pages(Modification modification)
+    {
+        var drawing = Drawing.ToDrawing();
+        var title = $"{Wording.ProfileOf(modification)}: {Piece.Title}. {Wording.ShortHandOf(modification)}";
+        return Plan.Tiles.Select(tile => new Page(Plan.PageWidth, Plan.PageHeight,
+        [
+            .. DemonstrationAcross.Views(modification, Plan.Paper, tile.PageWindow),
+            new View(drawing, tile.ToPage, tile.PageWindow),
+            new View(Furniture.Of(Plan, tile, title), Placement.Unmoved, Plan.Paper),
+        ]));
+    }
+
+    /// <summary>The piece with its pages over it.</summary>
+    public LineDrawing Map(Box place)
+    {
+        var lines = new Board();
+        PieceLines.PutOn(lines, Piece with { CentreLines = [], Tacks = [] }, unit: 1);
+        var shown = new Board();
+        foreach (var kind in (ImmutableArray<LineKind>)[LineKinds.Finish, LineKinds.PanelEdge, LineKinds.Datum])
+            shown.Add(kind, lines.On(kind));
+        return Furniture.Map(Plan, shown.ToDrawing(), place);
+    }
+
+    private static Box BoundsOf(Board board) => Box.Around(board.Marks.Select(m => m.Bounds));
+
+    private static Point PlaceOfTitle(Piece piece)
+    {
+        var waste = piece.Kind == PieceKind.CutAway ? piece.Waste() : Region.Empty;
+        return waste.IsEmpty ? new(piece.Shape.Bounds.Centre.X, piece.Shape.Bounds.Min.Y - 60) : waste.Bounds.Centre;
+    }
+
+    private static bool HasInk(Board lines, Box window)
+    {
+        ImmutableArray<LineKind> kinds = [LineKinds.Finish, LineKinds.RoughCut, LineKinds.PanelEdge, LineKinds.Datum, LineKinds.Guide, LineKinds.Tack];
+        return kinds.SelectMany(lines.On).SelectMany(SegmentsOf).Any(s => Passes(s, window));
+    }
+
+    private static bool Passes(Segment segment, Box window)
+    {
+        var steps = Math.Max(1, (int)Math.Ceiling(segment.Length));
+        return Enumerable.Range(0, steps + 1).Any(i => window.Contains(segment.At((double)i / steps)));
+    }
+
+    private static IEnumerable<Segment> SegmentsOf(Mark mark) => mark switch
+    {
+        OpenStroke open => open.Path.Segments,
+        ClosedStroke closed => closed.Contour.Segments,
+        _ => [],
+    };
+
+    private static IEnumerable<Mark> FurnitureInWindow(TilePlan plan, Tile tile)
+    {
+        var board = new Board();
+        var marks = Furniture.Of(plan, tile, "").Layers.SelectMany(l => l.Marks);
+        board.Add(LineKinds.Frame, marks.Where(m => m is not Lettering { Text: "" } && m.Bounds.Touches(tile.PageWindow)));
+        var inDrawing = new Board();
+        inDrawing.Add(board, Placement.Moved(tile.Window.Min - tile.PageWindow.Min));
+        return inDrawing.Marks;
+    }
+}

@@ -1,0 +1,78 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using TemplateForge.Drawing;
+using TemplateForge.Fabrication;
+using TemplateForge.Geometry;
+
+namespace TemplateForge.Sheets;
+
+/// <summary>The paper template: cover pages, then every piece at true size, tile by tile.</summary>
+public static class TemplateSheet
+{
+    private const double Text = 2.5;
+    private const double Gap = 7;
+    private const double MapHeight = 62;
+
+    /// <param name="modification">What is made.</param>
+    /// <param name="paper">What it is printed on.</param>
+    /// <param name="overlap">How far neighbouring pages lie over each other, in mm.</param>
+    public static Document Of(Modification modification, Paper paper, double overlap)
+    {
+        var layout = new PageLayout(PageLayout.Usual.SideStrip, PageLayout.Usual.FootStrip, overlap);
+        var templates = modification.Pieces.Select(p => PieceTemplate.Of(modification, p, paper, layout)).ToImmutableArray();
+        return new(
+            modification.Title,
+            $"{Wording.ProfileOf(modification)}, {Wording.HandOf(modification)}",
+            [.. CoverPages(modification, paper, templates), .. templates.SelectMany(t => t.Pages(modification))]);
+    }
+
+    private static IEnumerable<Page> CoverPages(Modification modification, Paper paper, ImmutableArray<PieceTemplate> templates)
+    {
+        var blocks = new CoverBlocks(modification, Text);
+        var frame = new Box(Point.Origin, new(paper.Width, paper.Height)).Grown(-paper.Margin - 4);
+        var width = frame.Width;
+        return PageFlow.Pages(modification, paper, frame, Gap,
+        [
+            blocks.Heading("Paper template at true size", width),
+            .. blocks.Banners(width),
+            Block.Beside(8, blocks.FaceUp(width - 60), blocks.Arrows()),
+            blocks.Section("Pages", Maps(templates, width)),
+            blocks.Section("How to put it together", Assembly(width)),
+            blocks.Section("What the lines mean", blocks.Legend(width, columns: 2)),
+            blocks.Section("Check before anything is cut", blocks.Checks(width)),
+            blocks.Section("Cautions", blocks.Cautions(width, columns: 2)),
+            blocks.Section("Values used", blocks.Values(width, toConfirm: false)),
+        ]);
+    }
+
+    // The pieces' maps beside each other, each over its name and the number of its pages.
+    private static Block Maps(ImmutableArray<PieceTemplate> templates, double width)
+    {
+        if (templates.IsEmpty) return Block.Empty(width, 0);
+        var columns = Math.Min(2, templates.Length);
+        var each = (width - 6 * (columns - 1)) / columns;
+        return Block.Stacked(4, templates.Chunk(columns).Select(row => Block.Beside(6, row.Select(t => Map(t, each)))));
+    }
+
+    private static Block Map(PieceTemplate template, double width)
+    {
+        var board = new Board();
+        var map = template.Map(new(new(0, -MapHeight), new(width, 0)));
+        foreach (var layer in map.Layers) board.Add(new LineKind(layer.Name, layer.Pen, ""), layer.Marks);
+        var count = template.Plan.Tiles.Length;
+        var pages = count == 1 ? "1 page" : count.ToString(CultureInfo.InvariantCulture) + " pages";
+        return Block.Stacked(2, new Block(width, MapHeight, board), Block.Text($"{template.Piece.Title}: {pages}", width, Text));
+    }
+
+    private static Block Assembly(double width)
+    {
+        ImmutableArray<string> steps =
+        [
+            "Print at 100 %, no fit to page. Measure both scale checks on every page with a good rule before you trust it.",
+            "Trim the pages where it says so, lay each over its neighbour by the marks, and glue: the map shows which goes where.",
+            "Measure the distances below on the joined paper, then on the work. If one does not agree, find out why first.",
+        ];
+        return Block.Stacked(1.8, steps.Select((s, i) => Block.Beside(0,
+            Block.Text((i + 1).ToString(CultureInfo.InvariantCulture), 6, Text), Block.Text(s, width - 6, Text))));
+    }
+}

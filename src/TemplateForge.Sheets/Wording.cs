@@ -1,0 +1,73 @@
+using System.Globalization;
+using TemplateForge.Fabrication;
+
+namespace TemplateForge.Sheets;
+
+/// <summary>What the outputs say in words, in one place.</summary>
+internal static class Wording
+{
+    public const string Demonstration = "DEMONSTRATION, DO NOT CUT";
+
+    public const string NotToScale = "not to scale for measuring";
+
+    public static string DemonstrationBecause(Modification modification) =>
+        $"{Demonstration}: not every measured value was given. Those still at their default: "
+        + string.Join(", ", modification.Values.Where(IsMissing).Select(v => v.Name)) + ".";
+
+    /// <summary>Which hand it is, and whether anybody has measured it there.</summary>
+    public static string HandOf(Modification modification) => modification.Hand switch
+    {
+        Hand.Either => "EITHER HAND",
+        Hand.Left => modification.HandWasMeasured ? "LEFT HAND" : NotMeasured("LEFT HAND", "right"),
+        _ => modification.HandWasMeasured ? "RIGHT HAND" : NotMeasured("RIGHT HAND", "left"),
+    };
+
+    /// <summary>The same for a title line, where room is short.</summary>
+    public static string ShortHandOf(Modification modification) => SaysNotMeasured(modification)
+        ? HandOf(modification).Split(':')[0] + ", NOT MEASURED on this side"
+        : HandOf(modification);
+
+    public static bool SaysNotMeasured(Modification modification) => modification.Hand != Hand.Either && !modification.HandWasMeasured;
+
+    public static string ProfileOf(Modification modification) =>
+        string.Create(CultureInfo.InvariantCulture, $"{modification.Profile}, version {modification.Version}");
+
+    public static string FaceUpOf(Piece piece) => $"This face up: {piece.FaceUp}";
+
+    public static string MakingOf(Piece piece) => piece.Kind switch
+    {
+        PieceKind.CutAway => $"Cut away from the panel, sheet {Thickness(piece)} mm",
+        PieceKind.Blank => $"Cut from new sheet {Thickness(piece)} mm, {Quantity(piece)} off",
+        _ => $"Paper to hold against the work, sheet {Thickness(piece)} mm",
+    };
+
+    /// <summary>What the sheet that a table cuts is told apart by.</summary>
+    public const string NotOnATable =
+        "A formed panel does not lie on a table: transfer with the paper template, or cut this only in flat stock.";
+
+    public const string NoKerf = "Finished line: kerf is not allowed for.";
+
+    public static string RoughCutOf(Piece piece) => $"rough cut, {Short(piece.RoughAllowance)} mm outside";
+
+    /// <summary>A distance to be checked by rule: a tenth of a millimetre is the most that a rule shows.</summary>
+    public static string Distance(DistanceCheck check) => check.Distance.ToString("0.0", CultureInfo.InvariantCulture);
+
+    /// <summary>The same on a drawing, with the number that the check has in the lists.</summary>
+    public static string NumberedDistance(int number, DistanceCheck check) =>
+        string.Create(CultureInfo.InvariantCulture, $"({number}) {check.Distance:0.0}");
+
+    public static string ScaleOf(double reduction) => string.Create(CultureInfo.InvariantCulture, $"Scale 1:{reduction:0.##}, {NotToScale}");
+
+    /// <summary>Where a value came from: the fabricator's words, or the default.</summary>
+    public static string SourceOf(UsedValue value) => value.GivenAs.Length > 0 ? $"given: {value.GivenAs}" : "DEFAULT";
+
+    public static bool IsMissing(UsedValue value) => value.Kind == ValueKind.Measured && value.GivenAs.Length == 0;
+
+    public static string Short(double length) => length.ToString("0.##", CultureInfo.InvariantCulture);
+
+    private static string Thickness(Piece piece) => Short(piece.Thickness);
+
+    private static string Quantity(Piece piece) => piece.Quantity.ToString(CultureInfo.InvariantCulture);
+
+    private static string NotMeasured(string hand, string other) => $"{hand}: mirror image of the {other}, NOT MEASURED on this side";
+}
