@@ -54,7 +54,7 @@ public sealed class Job
 
     private IEnumerable<NamedBytes> Drawn(ShopTables shop)
     {
-        var template = TemplateSheet.Of(Modification, Paper, shop.Overlap, shop.ScaleCheck);
+        var template = TemplateSheet.Of(Modification, Paper, shop.Overlap);
         yield return new("template.pdf", $"paper template, full size, {Pages(template)} of {Paper.Name}", Bytes(PdfWriter.Write(template)));
         foreach (var piece in Modification.Pieces.Where(IsCut))
             yield return new(CutFileOf(piece), $"cut for a table, {Size(piece)}", Bytes(DxfWriter.Write(CutSheet.Of(Modification, piece))));
