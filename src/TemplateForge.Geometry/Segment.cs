@@ -102,5 +102,7 @@ public readonly record struct Segment
     public Segment Part(double from, double to) =>
         Arc(At(from), At(to), IsLine ? 0 : Math.Tan(Sweep.Radians * (to - from) / 4));
 
+    public override string ToString() => FormattableString.Invariant($"{Start} to {End}, bulge {Bulge}");
+
     public Segment Placed(Placement by) => Arc(by.Of(Start), by.Of(End), by.Mirrors ? -Bulge : Bulge);
 }

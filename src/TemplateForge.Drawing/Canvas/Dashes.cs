@@ -76,9 +76,9 @@ internal static class Dashes
         {
             var segment = segments[i % segments.Length];
             var (first, last) = (Math.Max(0, from - start), Math.Min(segment.Length, to - start));
+            if (first == 0 && last == segment.Length) parts.Add(segment);
             // A sliver at either end of the dash is less than anybody sees, and too short to be a segment.
-            if (last - first > 2 * Tolerance.Merge)
-                parts.Add(first == 0 && last == segment.Length ? segment : segment.Part(first / segment.Length, last / segment.Length));
+            else if (last - first > 2 * Tolerance.Merge) parts.Add(segment.Part(first / segment.Length, last / segment.Length));
             start += segment.Length;
         }
         return new(parts);

@@ -37,7 +37,7 @@ public static class DimensionLine
         var direction = along.Unit;
         var length = (to - from).Dot(direction);
         if (!(Math.Abs(length) > Tolerance.Merge))
-            throw new ArgumentException($"{from} and {to} do not differ along {along}.", nameof(along));
+            throw new ArgumentException($"{from} and {to} do not differ along ({along.X}, {along.Y}).", nameof(along));
         if (length < 0) return Of(to, from, along, offset + (from - to).Dot(direction.Left), text, textHeight);
 
         var first = from + direction.Left * offset;

@@ -6,8 +6,11 @@ namespace TemplateForge.Drawing;
 /// <summary>The pages as they are joined, small.</summary>
 internal static class PageMap
 {
-    private const double HatchPitch = 0.5;
+    private const double HatchPitch = 0.35;
     private const double LeastLettering = 1.5;
+    private const double LargestAddress = 9;
+
+    private static readonly Colour Grey = new(110, 110, 110);
 
     /// <summary>The pages without the drawing, one of them dark.</summary>
     public static ImmutableArray<Mark> Of(TilePlan plan, Tile here, Box place)
@@ -32,8 +35,8 @@ internal static class PageMap
         return new(
         [
             .. layers,
-            new("PAGE-MAP", Pen.Solid(0.18, new(120, 120, 120)), [.. plan.Tiles.Select(t => Outline(OnMap(t.Window, toPlace)))]),
-            new("PAGE-ADDRESS", Pen.Solid(0.5, Colour.Black), [.. plan.Tiles.Select(t => Address(t, OnMap(t.Window, toPlace)))]),
+            new("PAGE-MAP", Pen.Solid(0.18, Grey), [.. plan.Tiles.Select(t => Outline(OnMap(t.Window, toPlace)))]),
+            new("PAGE-ADDRESS", Pen.Solid(0.5, Grey), [.. plan.Tiles.Select(t => Address(t, OnMap(t.Window, toPlace), plan.Layout.Overlap * toPlace.Scale))]),
         ]);
     }
 
@@ -59,8 +62,13 @@ internal static class PageMap
 
     private static Box OnMap(Box window, Placement toPlace) => new(toPlace.Of(window.Min), toPlace.Of(window.Max));
 
-    private static Lettering Address(Tile tile, Box cell) => new(
-        tile.Address, cell.Centre, Math.Min(cell.Height * 0.25, Furniture.HeightThatFits(tile.Address, cell.Width * 0.5, 12)), Angle.Zero, Anchor.Middle);
+    /// <summary>Lettered in the upper left corner, clear of the overlaps.</summary>
+    private static Lettering Address(Tile tile, Box cell, double overlap)
+    {
+        var height = Math.Min(cell.Height / 6, Furniture.HeightThatFits(tile.Address, cell.Width / 3, LargestAddress));
+        var corner = new Point(cell.Min.X + overlap + height / 3, cell.Max.Y - overlap - height / 3);
+        return new(tile.Address, corner - new Vector(0, height), height, Angle.Zero, Anchor.BaseStart);
+    }
 
     private static ClosedStroke Outline(Box box)
     {

@@ -4,7 +4,7 @@ using TemplateForge.Geometry;
 namespace TemplateForge.Drawing;
 
 /// <summary>Where two pages are joined: the upper or right one is trimmed along its window's edge and laid over the other.</summary>
-/// <param name="Number">Tells the seams of a plan apart.</param>
+/// <param name="Number">Tells the seams of a plan apart that run the same way.</param>
 /// <param name="Under">The page below or to the left; its overlap gets the glue.</param>
 /// <param name="Over">The page above or to the right.</param>
 public sealed record Seam(int Number, Tile Under, Tile Over)
@@ -30,21 +30,25 @@ public sealed record Seam(int Number, Tile Under, Tile Over)
     public Vector Inwards => IsUpright ? new(1, 0) : new(0, 1);
 
     /// <summary>
-    /// Two places along the edge, in mm from its start, at which registration marks stand. No two of a plan's first hundreds of
-    /// seams have the same pair, so that the wrong pages do not meet.
+    /// Two places along the edge, in mm from its start, at which registration marks stand. Among the first hundred seams that run
+    /// the same way no two have the same pair, so that the wrong pages do not meet.
     /// </summary>
     public ImmutableArray<double> Places
     {
         get
         {
-            // Clear of the corners, where other seams have their marks, and of the middle, where the seam is lettered.
-            var (first, last) = (Overlap + MarkPitch, Length / 2 - ClearMiddle);
-            var slots = Math.Max(1, 1 + (int)Math.Floor((last - first) / MarkPitch));
-            var (one, other) = (Number % slots, (Number + Number / slots) % slots);
-            return [Math.Min(first, Length / 4) + one * MarkPitch, Length - Math.Min(first, Length / 4) - other * MarkPitch];
+            var first = Math.Min(Overlap + ClearCorner, Length / 4);
+            var slots = 1 + (int)Math.Max(0, (Length / 2 - ClearMiddle - first) / Pitch);
+            return [first + Number % slots * Pitch, Length - first - (Number + Number / slots) % slots * Pitch];
         }
     }
 
-    private const double MarkPitch = 8;
+    /// <summary>Other seams have their marks in the corners, in mm.</summary>
+    private const double ClearCorner = 8;
+
+    /// <summary>The seam is lettered in the middle: half the room for that, in mm.</summary>
     private const double ClearMiddle = 28;
+
+    /// <summary>Marks this far apart, in mm, are seen not to meet.</summary>
+    private const double Pitch = 4;
 }

@@ -25,9 +25,9 @@ public sealed record TilePlan(
 
     private IEnumerable<Seam> SeamsUpAndRightOf(Tile tile)
     {
-        // Number of all seams in the grid, printed or not, so that a seam's marks are its own.
-        var right = 2 * (tile.Row * Columns + tile.Column);
-        foreach (var over in Tiles.Where(t => t.Row == tile.Row && t.Column == tile.Column + 1)) yield return new(right, tile, over);
-        foreach (var over in Tiles.Where(t => t.Row == tile.Row - 1 && t.Column == tile.Column)) yield return new(right + 1, tile, over);
+        // Seams of pages left out are counted as well: a seam keeps its marks.
+        var number = tile.Row * Columns + tile.Column;
+        foreach (var over in Tiles.Where(t => t.Row == tile.Row && t.Column == tile.Column + 1)) yield return new(number, tile, over);
+        foreach (var over in Tiles.Where(t => t.Row == tile.Row - 1 && t.Column == tile.Column)) yield return new(number, tile, over);
     }
 }

@@ -41,7 +41,7 @@ internal readonly struct Curve
         return Apex + Along * u + Along.Left * (turn * u);
     }
 
-    /// <summary>The place whose normal passes through a point; it may lie past the ends.</summary>
+    /// <summary>The place whose normal passes through a point; it may lie past the ends, and opposite the apex there is none (NaN).</summary>
     public double PlaceOf(Point p)
     {
         var q = p - Apex;
@@ -49,6 +49,9 @@ internal readonly struct Curve
         var towardsCentre = 1 - Curvature * Along.Cross(q);
         return u / (towardsCentre + Math.Sqrt(towardsCentre * towardsCentre + Curvature * Curvature * u * u));
     }
+
+    /// <summary>Turn in radians from the apex to a point on the circle, all round, in (−π, π].</summary>
+    public double TurnTo(Point p) => Math.Atan2(Curvature * Along.Dot(p - Apex), 1 - Curvature * Along.Cross(p - Apex));
 
     public bool Reaches(double place) => Math.Abs(place) <= Reach;
 

@@ -77,10 +77,8 @@ internal sealed class Joining(Arrangement arrangement, Windings windings)
     private static double SweepOf(Run run, Curve curve)
     {
         var roughly = run.Steps.Sum(s => 4 * Math.Atan(s.Bulge));
-        var turn = 2 * (TurnAt(run.Steps[^1].End) - TurnAt(run.Steps[0].Start));
+        var turn = curve.TurnTo(run.Steps[^1].End) - curve.TurnTo(run.Steps[0].Start);
         return turn + 2 * Math.PI * Math.Round((roughly - turn) / (2 * Math.PI));
-
-        double TurnAt(Point p) => Math.Atan(curve.Curvature * curve.PlaceOf(p));
     }
 
     /// <summary>An edge as the loop runs along it.</summary>

@@ -172,7 +172,9 @@ internal sealed class Windings
             var curve = _arrangement.CurveOf(edge);
             if (!curve.Reaches(curve.UprightPlace)) continue;
             var extreme = curve.At(curve.UprightPlace);
-            if (!(extreme.X < leftmost.X)) continue;
+            // Within the tolerance of an end, the fan about that end decides.
+            var ends = Math.Min(_arrangement.Nodes[edge.Start].X, _arrangement.Nodes[edge.End].X);
+            if (!(extreme.X < leftmost.X && extreme.X < ends - Tolerance.Merge)) continue;
             leftmost = extreme;
             // There a left turn runs downwards, with the outside on its right.
             outermost = curve.Curvature > 0 ? 2 * e + 1 : 2 * e;
