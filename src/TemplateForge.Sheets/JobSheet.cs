@@ -9,7 +9,10 @@ namespace TemplateForge.Sheets;
 public static class JobSheet
 {
     private const double Border = 3;
-    private const double LeastPicture = 48;
+    private const double LeastPicture = 60;
+
+    /// <summary>How much of the width the column with the picture and the values has.</summary>
+    private const double LeftShare = 0.54;
 
     /// <summary>Heights of capitals in mm, the largest that fits is taken.</summary>
     private static ImmutableArray<double> Sizes { get; } = [2.5, 2.35, 2.2, 2.1, 2, 1.9, 1.8, 1.6, 1.4, 1.2, 1, 0.8, 0.6];
@@ -29,34 +32,33 @@ public static class JobSheet
         $"Job sheet: {Wording.ProfileOf(modification)}, {Wording.HandOf(modification)}",
         [PageFlow.Page(modification, paper, board)]);
 
-    // All but the picture has its size; the picture gets what is left.
+    // Two columns. All but the picture has its size; the picture gets what the left column has to spare.
     private static bool TryLayOut(Modification modification, Box frame, double size, out Board board)
     {
-        var (blocks, width, gap) = (new CoverBlocks(modification, size), frame.Width, size * 2);
-        var above = Block.Stacked(gap * 0.7, [blocks.Heading("Job sheet", width), .. blocks.Banners(width), blocks.FaceUp(width)]);
-        var half = (width - 3 * gap) / 2;
-        var left = Block.Stacked(gap,
-            blocks.Section("Values used", blocks.Values(half, toConfirm: true)));
-        var right = Block.Stacked(gap,
-            blocks.Section("Check by rule before cutting", blocks.Checks(half)),
-            blocks.Section("The work in order", blocks.Steps(half)));
-        var below = Block.Stacked(gap,
-            Block.Beside(3 * gap, left.AsWideAs(half), right),
-            blocks.Cautions(width, columns: 3),
-            SignOff(width, size));
-        var room = frame.Height - above.Height - below.Height - 2 * gap;
-        board = new Board();
-        if (room < LeastPicture) return false;
+        var (blocks, gap) = (new CoverBlocks(modification, size), size * 2.2);
+        var above = Block.Stacked(gap * 0.7,
+            [blocks.Heading("Job sheet", frame.Width), .. blocks.Banners(frame.Width), blocks.FaceUp(frame.Width)]);
+        var signOff = SignOff(frame.Width, size);
+        var room = frame.Height - above.Height - signOff.Height - 2 * gap;
+        var (left, right) = ((frame.Width - 2 * gap) * LeftShare, (frame.Width - 2 * gap) * (1 - LeftShare));
 
-        var picture = Picture.Fitting(modification.Pieces, width, room - 2 * size, size, out var reduction);
-        var shown = Block.Stacked(size, picture, Block.Text($"{Wording.ScaleOf(reduction)}. Dimensions in mm.", width, size * 0.95));
-        var y = frame.Max.Y;
-        foreach (var block in (Block[])[above, shown, below])
-        {
-            block.PutOn(board, new Point(frame.Min.X, y));
-            y -= block.Height + gap;
-        }
-        return picture.Width <= width && picture.Height <= room;
+        var values = blocks.Section("Values used: confirm, then tick", blocks.Values(left, toConfirm: true));
+        var work = Block.Stacked(gap,
+            blocks.Section("Check by rule before cutting", blocks.Checks(right)),
+            blocks.Section("The work in order", blocks.Steps(right)),
+            blocks.Section("Cautions", blocks.Cautions(right, columns: 1)));
+        var forPicture = room - values.Height - gap - 3 * size;
+        board = new Board();
+        if (work.Height > room || forPicture < LeastPicture) return false;
+
+        var picture = Picture.Fitting(modification.Pieces, left, forPicture, size, out var reduction);
+        if (picture.Width > left || picture.Height > forPicture) return false;
+        var shown = Block.Stacked(size, picture, Block.Text($"{Wording.ScaleOf(reduction)}. Dimensions in mm.", left, size));
+        above.PutOn(board, new Point(frame.Min.X, frame.Max.Y));
+        var top = frame.Max.Y - above.Height - gap;
+        Block.Beside(2 * gap, Block.Stacked(gap, shown, values).AsWideAs(left), work).PutOn(board, new Point(frame.Min.X, top));
+        signOff.PutOn(board, new Point(frame.Min.X, frame.Min.Y + signOff.Height));
+        return true;
     }
 
     private static Block SignOff(double width, double size)

@@ -17,7 +17,7 @@ internal sealed record LineKind(string Layer, Pen Pen, string Meaning);
 internal static class LineKinds
 {
     private static readonly Colour Grey = new(130, 130, 130);
-    private static readonly Colour PaleGrey = new(205, 205, 205);
+    private static readonly Colour PaleGrey = new(212, 212, 212);
 
     /// <summary>On paper large pale letters under the lines.</summary>
     public static LineKind Demonstration { get; } = new("DEMONSTRATION", Pen.Solid(1.8, PaleGrey), "");
@@ -30,6 +30,8 @@ internal static class LineKinds
     public static LineKind Frame { get; } = new("FRAME", Pen.Solid(0.18, Colour.Black), "");
     public static LineKind Note { get; } = new("NOTE", Pen.Solid(0.22, Colour.Black), "");
     public static LineKind Heading { get; } = new("HEADING", Pen.Solid(0.45, Colour.Black), "");
+    public static LineKind Arrow { get; } = new("ARROW", Pen.Solid(0.35, Colour.Black), "");
+    public static LineKind Warning { get; } = new("WARNING", Pen.Solid(0.35, Colour.Black), "");
     public static LineKind Tack { get; } = new("TACK", Pen.Solid(0.35, Colour.Black), "tack or plug weld, in the order of the numbers");
     public static LineKind Datum { get; } = new("DATUM", Pen.Solid(0.25, Colour.Black), "datum: cross over the hole, punch in the open middle");
     public static LineKind PanelEdge { get; } =
@@ -39,6 +41,7 @@ internal static class LineKinds
 
     public static ImmutableArray<LineKind> InOrder { get; } =
     [
-        Demonstration, Shade, Waste, CentreLine, Guide, Break, Dimension, Frame, Note, Heading, Tack, Datum, PanelEdge, RoughCut, Finish,
+        Demonstration, Shade, Waste, CentreLine, Guide, Break, Dimension, Frame, Warning, Arrow, Note, Heading, Tack, Datum, PanelEdge, RoughCut,
+        Finish,
     ];
 }

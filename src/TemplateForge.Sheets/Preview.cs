@@ -9,7 +9,7 @@ public static class Preview
 {
     /// <summary>Width in mm of the picture for which lettering and marks are sized.</summary>
     private const double Width = 250;
-    private const double Height = 170;
+    private const double Height = 150;
     private const double Text = 2.6;
 
     /// <param name="modification">What is shown.</param>

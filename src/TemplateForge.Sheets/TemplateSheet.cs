@@ -11,7 +11,7 @@ public static class TemplateSheet
 {
     private const double Text = 2.5;
     private const double Gap = 7;
-    private const double MapHeight = 62;
+    private const double MapHeight = 70;
 
     /// <param name="modification">What is made.</param>
     /// <param name="paper">What it is printed on.</param>
@@ -36,8 +36,7 @@ public static class TemplateSheet
             blocks.Heading("Paper template at true size", width),
             .. blocks.Banners(width),
             Block.Beside(8, blocks.FaceUp(width - 60), blocks.Arrows()),
-            blocks.Section("Pages", Maps(templates, width)),
-            blocks.Section("How to put it together", Assembly(width)),
+            PagesAndAssembly(blocks, templates, width),
             blocks.Section("What the lines mean", blocks.Legend(width, columns: 2)),
             blocks.Section("Check before anything is cut", blocks.Checks(width)),
             blocks.Section("Cautions", blocks.Cautions(width, columns: 2)),
@@ -45,23 +44,17 @@ public static class TemplateSheet
         ]);
     }
 
-    // The pieces' maps beside each other, each over its name and the number of its pages.
-    private static Block Maps(ImmutableArray<PieceTemplate> templates, double width)
+    // The pieces' maps beside each other; beside a single one how the pages are joined.
+    private static Block PagesAndAssembly(CoverBlocks blocks, ImmutableArray<PieceTemplate> templates, double width)
     {
-        if (templates.IsEmpty) return Block.Empty(width, 0);
-        var columns = Math.Min(2, templates.Length);
-        var each = (width - 6 * (columns - 1)) / columns;
-        return Block.Stacked(4, templates.Chunk(columns).Select(row => Block.Beside(6, row.Select(t => Map(t, each)))));
-    }
-
-    private static Block Map(PieceTemplate template, double width)
-    {
-        var board = new Board();
-        var map = template.Map(new(new(0, -MapHeight), new(width, 0)));
-        foreach (var layer in map.Layers) board.Add(new LineKind(layer.Name, layer.Pen, ""), layer.Marks);
-        var count = template.Plan.Tiles.Length;
-        var pages = count == 1 ? "1 page" : count.ToString(CultureInfo.InvariantCulture) + " pages";
-        return Block.Stacked(2, new Block(width, MapHeight, board), Block.Text($"{template.Piece.Title}: {pages}", width, Text));
+        const double between = 8;
+        var half = (width - between) / 2;
+        var maps = templates.Select(t => PagesMap.Of(t.Piece, t.Lines, t.Plan, half, MapHeight, Text).AsWideAs(half)).ToList();
+        if (maps.Count == 1)
+            return Block.Beside(between, blocks.Section("Pages", maps[0]), blocks.Section("How to put it together", Assembly(half)));
+        return Block.Stacked(Gap,
+            blocks.Section("Pages", Block.Stacked(4, maps.Chunk(2).Select(row => Block.Beside(between, row)))),
+            blocks.Section("How to put it together", Assembly(width)));
     }
 
     private static Block Assembly(double width)

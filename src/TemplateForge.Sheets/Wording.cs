@@ -1,10 +1,11 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using TemplateForge.Fabrication;
 
 namespace TemplateForge.Sheets;
 
 /// <summary>What the outputs say in words, in one place.</summary>
-internal static class Wording
+internal static partial class Wording
 {
     public const string Demonstration = "DEMONSTRATION, DO NOT CUT";
 
@@ -38,7 +39,7 @@ internal static class Wording
     {
         PieceKind.CutAway => $"Cut away from the panel, sheet {Thickness(piece)} mm",
         PieceKind.Blank => $"Cut from new sheet {Thickness(piece)} mm, {Quantity(piece)} off",
-        _ => $"Paper to hold against the work, sheet {Thickness(piece)} mm",
+        _ => "Paper to hold against the work",
     };
 
     /// <summary>What the sheet that a table cuts is told apart by.</summary>
@@ -63,11 +64,17 @@ internal static class Wording
 
     public static bool IsMissing(UsedValue value) => value.Kind == ValueKind.Measured && value.GivenAs.Length == 0;
 
+    /// <summary>The text with every figure tied to the unit after it, so that no line breaks between them.</summary>
+    public static string WithUnitsKept(string text) => FigureAndUnit().Replace(text, "\u00A0");
+
     public static string Short(double length) => length.ToString("0.##", CultureInfo.InvariantCulture);
 
     private static string Thickness(Piece piece) => Short(piece.Thickness);
 
     private static string Quantity(Piece piece) => piece.Quantity.ToString(CultureInfo.InvariantCulture);
+
+    [GeneratedRegex(@"(?<=\d) (?=(mm|in|deg|off|page|pages)\b)", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex FigureAndUnit();
 
     private static string NotMeasured(string hand, string other) => $"{hand}: mirror image of the {other}, NOT MEASURED on this side";
 }

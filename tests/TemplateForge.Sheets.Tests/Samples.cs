@@ -116,7 +116,7 @@ internal static class Samples
         var outline = opening.Offset(lapped ? 16 : -0.8);
         var line = outline.Offset(-10.5);
         var holes = lapped ? EvenSpacing.FromTheTop(line.Contours[0], EvenSpacing.CountNearest(line.Contours[0], 30)) : [];
-        var patch = outline.Subtract(Region.Union(holes.Select(h => Region.Of(Outline.Circle(h, 3.5)))));
+        var patch = outline.Subtract(Combination.Union(holes.Select(h => Region.Of(Outline.Circle(h, 3.5)))));
         var bare = outline.Offset(25);
         var radius = outline.Bounds.Width / 2;
         return new()

@@ -7,7 +7,7 @@ namespace TemplateForge.Drawing;
 /// </remarks>
 internal static class Accents
 {
-    /// <summary>From the top of a letter to the foot of its accent, in tenths: the stroke is 1 wide, so 0.6 stays clear.</summary>
+    /// <summary>From the top of a letter to the foot of its accent, in tenths; of that the pen leaves 0.6 clear.</summary>
     private const double Clear = 1.6;
 
     private const string Above = """

@@ -5,16 +5,15 @@ using TemplateForge.Geometry;
 
 namespace TemplateForge.Drawing;
 
-/// <summary>The project's single-stroke alphabet: upright, lines and true arcs, with the proportions of ISO 3098 type B.</summary>
+/// <summary>The project's single-stroke alphabet, upright, with the proportions of ISO 3098 type B: lines and true arcs.</summary>
 /// <remarks>
 /// <code>
-///     10  |            |          /\   ___      capitals, figures, ascenders
-///      7  |___   ___   |         /  \ |   |     small letters
-///         |   | |   |  |        /----\|
-///      0  |___| |___|  |       /      \|__|     base line
-///     -3        |                               descenders
-///             ^ ^       ^     ^
-///              3           7                    between neighbouring letters and words
+///     10  |                            /\        capitals, figures, ascenders
+///      7  |___     ____               /  \       small letters
+///         |   |   |    |             /----\
+///      0  |   |   |____|            /      \     base line
+///     -3          |                              descenders
+///              3              7                  between neighbouring letters, and words
 /// </code>
 /// All in tenths of the height h of the capitals, measured along the middle of the strokes. The pen that the standard gives
 /// to type B is h/10 wide; beside it the clear spaces are the standard's 2/10 h between characters and 6/10 h between words.
@@ -35,7 +34,9 @@ public static class Alphabet
     /// <summary>Length of a line of text in mm, from the left of its first character to the right of its last.</summary>
     /// <param name="text">One line of text; no text has no length.</param>
     /// <param name="height">Height of the capitals in mm.</param>
-    /// <remarks>Width(a + b) = Width(a) + 0.3 height + Width(b). All figures are of one width, so that columns of them line up.</remarks>
+    /// <remarks>
+    /// Width(a + b) = Width(a) + 0.3 height + Width(b). All figures are of one width, so that columns of them line up.
+    /// </remarks>
     public static double Width(string text, double height)
     {
         var glyphs = GlyphsOf(text);

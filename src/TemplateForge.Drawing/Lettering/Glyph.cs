@@ -37,5 +37,6 @@ internal sealed record Glyph(ImmutableArray<Path> Strokes, double Width)
     public ImmutableArray<Path> Small(double scale, double left, double foot) =>
         Placed(Strokes, Placement.Scaled(scale, Point.Origin).Then(Placement.Moved(new(left, foot))));
 
-    private static ImmutableArray<Path> Placed(ImmutableArray<Path> strokes, Placement by) => [.. strokes.Select(s => s.Placed(by))];
+    private static ImmutableArray<Path> Placed(ImmutableArray<Path> strokes, Placement by) =>
+        [.. strokes.Select(s => s.Placed(by))];
 }

@@ -11,12 +11,14 @@ namespace TemplateForge.Drawing;
 /// <exception cref="ArgumentOutOfRangeException">The height is not more than 0.</exception>
 public sealed record Lettering(string Text, Point At, double Height, Angle Turn, Anchor Anchor) : Mark
 {
-    public double Height { get; } = Height > 0 && double.IsFinite(Height)
-        ? Height
-        : throw new ArgumentOutOfRangeException(nameof(Height), Height, "Letters are more than 0 mm high.");
+    public double Height { get; init => field = Checked(value); } = Checked(Height);
 
     /// <summary>Bounds of the strokes, without the width of the pen; where there are none, the place of the anchor.</summary>
     public override Box Bounds => Alphabet.Strokes(this) is { IsEmpty: false } strokes
         ? Box.Around(strokes.Select(s => s.Bounds))
         : new(At, At);
+
+    private static double Checked(double height) => height > 0 && double.IsFinite(height)
+        ? height
+        : throw new ArgumentOutOfRangeException(nameof(height), height, "Letters are more than 0 mm high.");
 }

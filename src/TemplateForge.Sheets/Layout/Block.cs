@@ -18,7 +18,7 @@ internal sealed record Block(double Width, double Height, Board Board)
     public static Block Text(string text, double width, double height, bool strong = false)
     {
         var (board, y) = (new Board(), -height);
-        foreach (var line in Paragraph.Wrapped(text, height, width))
+        foreach (var line in Paragraph.Wrapped(Wording.WithUnitsKept(text), height, width))
         {
             board.Text(line, new(0, y), height, strong: strong);
             y -= height * Pitch;
@@ -29,6 +29,10 @@ internal sealed record Block(double Width, double Height, Board Board)
     /// <summary>Text in one line, as wide as it is.</summary>
     public static Block Line(string text, double height, bool strong = false) =>
         Text(text, Alphabet.Width(text, height) + height, height, strong) with { Width = Alphabet.Width(text, height) };
+
+    /// <summary>Text in one line as wide as it is, or in several of this width where it does not fit.</summary>
+    public static Block LineOrText(string text, double width, double height, bool strong = false) =>
+        Alphabet.Width(text, height) <= width ? Line(text, height, strong) : Text(text, width, height, strong);
 
     /// <summary>One below the other.</summary>
     public static Block Stacked(double gap, params IEnumerable<Block> blocks)

@@ -6,7 +6,7 @@ namespace TemplateForge.Sheets;
 /// <summary>Rows of cells between thin rules.</summary>
 internal static class Table
 {
-    private const double Aside = 1.2;
+    public const double Aside = 1.2;
 
     /// <summary>A table with a line of headings.</summary>
     /// <param name="columns">Heading and width in mm of each column.</param>

@@ -25,7 +25,7 @@ internal static class Picture
         reduction = 1;
         if (pieces.IsEmpty) return Block.Empty(width, 0);
         var block = Block.Empty(width, 0);
-        foreach (var candidate in Reductions)
+        foreach (var candidate in Reductions.Where(r => MayFit(pieces, width, height, r)))
         {
             reduction = candidate;
             block = Row(pieces, candidate, textHeight);
@@ -34,31 +34,35 @@ internal static class Picture
         return block;
     }
 
-    /// <summary>The pieces beside each other at a scale.</summary>
-    public static Block Row(ImmutableArray<Piece> pieces, double reduction, double textHeight) =>
+    // The bare shapes must fit, or nothing needs to be drawn to see that they do not.
+    private static bool MayFit(ImmutableArray<Piece> pieces, double width, double height, double reduction) =>
+        reduction == Reductions[^1]
+        || (pieces.Sum(p => p.Shape.Bounds.Width) / reduction <= width && pieces.Max(p => p.Shape.Bounds.Height) / reduction <= height);
+
+    private static Block Row(ImmutableArray<Piece> pieces, double reduction, double textHeight) =>
         Block.Beside(3 * textHeight, pieces.Select(p => Titled(p, reduction, textHeight)));
 
     private static Block Titled(Piece piece, double reduction, double textHeight)
     {
-        var picture = Of(piece, reduction);
-        var words = Math.Max(picture.Width, 40 * textHeight / 2.2);
+        var picture = Of(piece, reduction, textHeight);
+        var words = Math.Max(picture.Width, 17 * textHeight);
         return Block.Stacked(textHeight,
-            Block.Text(piece.Title, words, textHeight * 1.15, strong: true),
+            Block.Text(piece.Title, words, textHeight * 1.1, strong: true),
             Block.Text(Wording.MakingOf(piece), words, textHeight),
-            picture);
+            picture).AsWideAs(words);
     }
 
-    private static Block Of(Piece piece, double reduction)
+    private static Block Of(Piece piece, double reduction, double textHeight)
     {
         var lines = new Board();
         PieceLines.PutOn(lines, piece, reduction);
         var area = Box.Around(lines.Marks.Select(m => m.Bounds)).Grown(Aside * reduction);
-        var drawing = new PieceDrawing(piece, reduction, area);
+        var drawing = new PieceDrawing(piece, lines, reduction, area);
         drawing.AddDimensions();
-        drawing.AddDatumLetters(withHoles: false);
+        drawing.AddDatumLetters(height: 1.5 * textHeight, withHoles: false);
         drawing.AddTackNumbers();
-        drawing.AddNamesOfGuides();
         drawing.AddArrows();
+        drawing.AddNamesOfGuides();
         var bounds = Box.Around(drawing.Board.Marks.Select(m => m.Bounds));
         var onPaper = new Board();
         onPaper.Add(drawing.Board, Placement.Moved(new(-bounds.Min.X, -bounds.Max.Y))

@@ -17,13 +17,14 @@ internal sealed class PieceDrawing
     private readonly List<Box> _words = [];
 
     /// <param name="piece">What is drawn.</param>
+    /// <param name="lines">Its lines.</param>
     /// <param name="unit">How many mm of the piece are one mm on the paper.</param>
     /// <param name="area">Where words may stand, in the piece's coordinates.</param>
-    public PieceDrawing(Piece piece, double unit, Box area)
+    public PieceDrawing(Piece piece, Board lines, double unit, Box area)
     {
         (_piece, _unit, _area) = (piece, unit, area);
         _free = new(area, unit);
-        PieceLines.PutOn(Board, piece, unit);
+        Board.Add(lines, Placement.Unmoved);
         foreach (var kind in LineKinds.InOrder)
             _free.Take(Board.On(kind), (kind == LineKinds.Waste ? 0.8 : 1.3) * unit);
     }
@@ -43,11 +44,11 @@ internal sealed class PieceDrawing
     public void AddDimensions() => Dimensions.PutOn(Board, _free, _piece, _unit);
 
     /// <summary>The letter of each datum, and the hole that it is.</summary>
-    public void AddDatumLetters(bool withHoles)
+    public void AddDatumLetters(double height, bool withHoles)
     {
         foreach (var datum in _piece.Datums)
         {
-            var letter = Block.Line(datum.Label, 5 * _unit, strong: true);
+            var letter = Block.Line(datum.Label, height * _unit, strong: true);
             var hole = datum.Diameter > 0 ? $"hole {Wording.Short(datum.Diameter)} mm" : "point";
             var block = withHoles ? Block.Stacked(1 * _unit, letter, Block.Line(hole, Small * _unit)) : letter;
             var reach = PieceLines.Reach(datum, _unit);
@@ -94,7 +95,12 @@ internal sealed class PieceDrawing
 
     public void AddArrows()
     {
-        if (!_piece.Arrows.IsEmpty) Place(ArrowBlock.Of(_piece.Arrows, _unit), new(_area.Min.X, _area.Max.Y));
+        if (_piece.Arrows.IsEmpty) return;
+        var block = ArrowBlock.Of(_piece.Arrows, _unit);
+        var bounds = Box.Around(Board.Marks.Select(m => m.Bounds));
+        var near = new Point(bounds.Min.X, bounds.Max.Y);
+        // Among what is drawn if there is room, for a picture is the larger the less stands round it.
+        if (!TryPlace(block, 1, near, bounds)) Place(block, near);
     }
 
     /// <summary>Puts a block where nothing is, as near to a point as can be; smaller where there is no room for it.</summary>
@@ -102,40 +108,66 @@ internal sealed class PieceDrawing
 
     public void Place(Block block, Point near, Box within)
     {
-        const double smaller = 0.9;
-        var clear = 1.2 * _unit;
-        var size = 1.0;
-        Box place;
-        while (!_free.TryFind(block.Width * size + 2 * clear, block.Height * size + 2 * clear, near, within, out place)) size *= smaller;
-        place = place.Grown(-clear);
+        for (var size = 1.0; !TryPlace(block, size, near, within); size *= 0.9) ;
+    }
+
+    private bool TryPlace(Block block, double size, Point near, Box within)
+    {
+        if (!TryFind(block.Width * size, block.Height * size, near, within, out var place)) return false;
         Board.Add(block.Board, Placement.Scaled(size, Point.Origin).Then(Placement.Moved(new(place.Min.X, place.Max.Y))));
+        Take(place);
+        return true;
+    }
+
+    private bool TryFind(double width, double height, Point near, Box within, out Box place)
+    {
+        var clear = 1.2 * _unit;
+        var found = _free.TryFind(width + 2 * clear, height + 2 * clear, near, within, out place);
+        if (found) place = place.Grown(-clear);
+        return found;
+    }
+
+    private void Take(Box place)
+    {
         _free.Take(place);
         _words.Add(place);
     }
 
-    // A name stands near its line, on the wanted side where there is room, and a leader runs from it to the line.
+    // A name stands near its line and a leader runs from it to the line: short, across as little as can be, best from one side.
     private void AddName(string text, IReadOnlyList<Segment> line, bool toTheLeft)
     {
-        var clear = 1.2 * _unit;
+        const double wrongSide = 8;
         var block = Block.Line(text, Small * _unit);
         var (least, best) = (double.PositiveInfinity, (Place: default(Box), Leader: default(Segment)));
-        foreach (var share in (double[])[0.5, 0.35, 0.65, 0.25, 0.75, 0.15, 0.85])
+        foreach (var share in (double[])[0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9, 0.03, 0.97])
         {
             var (target, way) = Along(line, share);
-            var near = target + way.Left * ((toTheLeft ? 1 : -1) * 9 * _unit);
             if (!_area.Contains(target)) continue;
-            if (!_free.TryFind(block.Width + 2 * clear, block.Height + 2 * clear, near, _area, out var place)) continue;
-            place = place.Grown(-clear);
-            var leader = Leader(place, target);
-            if (leader is not { } straight || _words.Any(w => Crosses(straight, w))) continue;
-            if (straight.Length < least - 1e-9) (least, best) = (straight.Length, (place, straight));
+            foreach (var left in (bool[])[toTheLeft, !toTheLeft])
+            {
+                var near = target + way.Left * ((left ? 1 : -1) * 9 * _unit);
+                if (!TryFind(block.Width, block.Height, near, _area, out var place)) continue;
+                if (Leader(place, target) is not { } leader || _words.Any(w => Crosses(leader, w.Grown(_unit)))) continue;
+                var cost = leader.Length / _unit + 2 * Crossed(leader) + (left == toTheLeft ? 0 : wrongSide);
+                if (cost < least - 1e-9) (least, best) = (cost, (place, leader));
+            }
         }
         if (double.IsPositiveInfinity(least)) return;
         block.PutOn(Board, best.Place);
         Board.Add(LineKinds.Dimension, new OpenStroke(new Path(best.Leader)), Tip(best.Leader));
-        _free.Take([best.Leader], 0.8 * _unit);
-        _free.Take(best.Place);
-        _words.Add(best.Place);
+        _free.Take([best.Leader], 1.2 * _unit);
+        Take(best.Place);
+    }
+
+    // How many mm on paper of a leader run over what is drawn, its last stretch to the line itself apart.
+    private int Crossed(Segment leader)
+    {
+        var steps = (int)Math.Ceiling(leader.Length / _unit) - 3;
+        return Enumerable.Range(0, Math.Max(0, steps)).Count(i =>
+        {
+            var point = leader.At(i * _unit / leader.Length);
+            return !_free.IsFree(new(point, point));
+        });
     }
 
     // From the middle of the side of the place that faces the target.

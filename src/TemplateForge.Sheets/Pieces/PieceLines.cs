@@ -14,6 +14,7 @@ internal static class PieceLines
     /// <summary>How far the cross of a datum reaches past its hole, in mm.</summary>
     private const double CrossPastHole = 5;
 
+    private const double CentreLinePastPiece = 12;
     private const double HatchPitch = 3;
     private const double HatchDepth = 10;
     private const double LeastClearOfFinish = 1.5;
@@ -29,7 +30,7 @@ internal static class PieceLines
         board.Add(LineKinds.Waste, Hatch(piece, unit).Select(Stroke));
         board.Add(LineKinds.PanelEdge, piece.Edges.Select(Stroke));
         board.Add(LineKinds.Break, Breaks(piece, unit));
-        board.Add(LineKinds.CentreLine, piece.CentreLines.Select(c => new OpenStroke(Path.Line(c.From, c.To))));
+        board.Add(LineKinds.CentreLine, CentreLines(piece));
         board.Add(LineKinds.Guide, piece.GuideLines.SelectMany(g => g.Along.Contours).Select(c => new ClosedStroke(c)));
         foreach (var datum in piece.Datums) board.Add(LineKinds.Datum, DatumMarks(datum, unit));
         foreach (var tack in piece.Tacks) board.Add(LineKinds.Tack, TackMarks(piece, tack, unit));
@@ -65,6 +66,13 @@ internal static class PieceLines
 
     public static Mark Stroke(Path path) => path.IsClosed() ? new ClosedStroke(new Contour(path.Segments)) : new OpenStroke(path);
 
+    /// <summary>The centre lines, no further past the piece than a line is easily followed.</summary>
+    public static IEnumerable<Mark> CentreLines(Piece piece)
+    {
+        var shown = Region.Of(Outline.Rectangle(piece.Shape.Bounds.Grown(CentreLinePastPiece)));
+        return piece.CentreLines.SelectMany(c => Path.Line(c.From, c.To).PartsInside(shown)).Select(Stroke);
+    }
+
     // A band along the finish line, on the side that falls away; clear of the line itself and of the rough cut.
     private static ImmutableArray<Path> Hatch(Piece piece, double unit)
     {
@@ -81,7 +89,7 @@ internal static class PieceLines
     }
 
     private static Region Outer(Region shape) =>
-        shape.Contours.Where(c => c.IsCounterClockwise).Select(Region.Of).Aggregate(Region.Empty, (a, b) => a.Union(b));
+        shape.Contours.Where(c => c.IsCounterClockwise).Select(Region.Of).Aggregate(Region.Empty, Combination.Union);
 
     // Where the shown stretch of a panel ends there is no edge: a thin line with a zigzag says that the panel goes on.
     private static IEnumerable<Mark> Breaks(Piece piece, double unit)
@@ -90,15 +98,20 @@ internal static class PieceLines
         var sides = piece.Before.Contours.SelectMany(c => c.Segments).Where(s => s.IsLine);
         foreach (var side in sides.Where(s => piece.Edges.All(e => !Covers(e, s.At(0.5)))))
         {
-            var (middle, along, aside) = (side.At(0.5), side.StartDirection * unit, side.StartDirection.Left * unit);
-            if (side.Length < 12 * unit) continue;
-            yield return new OpenStroke(new Path(
-                Segment.Line(side.Start, middle - along * 2),
-                Segment.Line(middle - along * 2, middle - along + aside * 3),
-                Segment.Line(middle - along + aside * 3, middle + along - aside * 3),
-                Segment.Line(middle + along - aside * 3, middle + along * 2),
-                Segment.Line(middle + along * 2, side.End)));
+            if (side.Length >= 12 * unit) yield return BreakLine(side, unit);
         }
+    }
+
+    /// <summary>A line with a zigzag in its middle.</summary>
+    public static Mark BreakLine(Segment side, double unit)
+    {
+        var (middle, along, aside) = (side.At(0.5), side.StartDirection * unit, side.StartDirection.Left * unit);
+        return new OpenStroke(new Path(
+            Segment.Line(side.Start, middle - along * 2),
+            Segment.Line(middle - along * 2, middle - along + aside * 3),
+            Segment.Line(middle - along + aside * 3, middle + along - aside * 3),
+            Segment.Line(middle + along - aside * 3, middle + along * 2),
+            Segment.Line(middle + along * 2, side.End)));
     }
 
     private static bool Covers(Path edge, Point point) => edge.Segments.Any(s => s.DistanceTo(point) <= 0.01);

@@ -24,8 +24,8 @@ internal static class ArrowBlock
             var tip = Point.Origin + way * Shaft;
             var base1 = tip - way * Head + way.Left * (Head * 0.3);
             var base2 = tip - way * Head - way.Left * (Head * 0.3);
-            board.Line(LineKinds.Tack, Point.Origin, tip - way * Head);
-            board.Add(LineKinds.Tack, new ClosedStroke(new Contour(Segment.Line(base1, base2), Segment.Line(base2, tip), Segment.Line(tip, base1))));
+            board.Line(LineKinds.Arrow, Point.Origin, tip - way * Head);
+            board.Add(LineKinds.Arrow, new ClosedStroke(new Contour(Segment.Line(base1, base2), Segment.Line(base2, tip), Segment.Line(tip, base1))));
             board.Text(arrow.Label, tip + way * Beyond(arrow, unit), Letters * unit, Anchor.Middle, strong: false);
         }
         var bounds = Box.Around(board.Marks.Select(m => m.Bounds)).Grown(0.5 * unit);

@@ -23,9 +23,9 @@ internal sealed record CoverBlocks(Modification Modification, double Height)
         var hand = Block.Text(Wording.HandOf(Modification), width - 6, Height * 1.4, strong: true);
         return
         [
-            Wording.SaysNotMeasured(Modification) ? hand.AsWideAs(width - 6).Framed(3, LineKinds.Tack) : hand.AsWideAs(width),
+            Wording.SaysNotMeasured(Modification) ? hand.AsWideAs(width - 6).Framed(3, LineKinds.Warning) : hand.AsWideAs(width),
             .. Modification.IsDemonstration
-                ? [Block.Text(Wording.DemonstrationBecause(Modification), width - 6, Height).AsWideAs(width - 6).Framed(3, LineKinds.Tack)]
+                ? [Block.Text(Wording.DemonstrationBecause(Modification), width - 6, Height).AsWideAs(width - 6).Framed(3, LineKinds.Warning)]
                 : ImmutableArray<Block>.Empty,
         ];
     }
@@ -38,28 +38,30 @@ internal sealed record CoverBlocks(Modification Modification, double Height)
     public Block Section(string title, Block content) =>
         Block.Stacked(Height * 0.9, Block.Line(title, Title, strong: true), content).AsWideAs(content.Width);
 
-    /// <summary>Every value: what was measured first.</summary>
+    /// <summary>Every value, what was measured first; one that should have been and was not stands out.</summary>
     public Block Values(double width, bool toConfirm)
     {
-        var box = Height * 2.6;
-        var measured = Alphabet.Width("measured", Height) + 4;
-        var (value, source) = (Math.Max(width * 0.16, 14 * Height / 2.2), Math.Max(width * 0.2, 17 * Height / 2.2));
-        var label = width - value - source - measured - (toConfirm ? box : 0);
-        ImmutableArray<(string, double)> columns =
-            [.. toConfirm ? [("", box)] : ImmutableArray<(string, double)>.Empty, ("Value", label), ("", value), ("", measured), ("Given or default", source)];
-        return Table.Of(columns, Ordered().Select(v => Row(v, toConfirm)), Height);
+        var box = toConfirm ? Height * 3 : 0;
+        var source = WidthOf(Modification.Values.Select(Wording.SourceOf), width * 0.3);
+        var value = WidthOf(Modification.Values.Select(v => v.Text), width * 0.3);
+        return Block.Stacked(Height * 1.2, new[] { ValueKind.Measured, ValueKind.Shop }
+            .Select(kind => (Title: kind == ValueKind.Measured ? "measured on this vehicle or component" : "the shop's choice",
+                Values: Modification.Values.Where(v => v.Kind == kind).ToList()))
+            .Where(group => group.Values.Count > 0)
+            .Select(group => Table.Of(
+                [("", box), (group.Title, width - box - value - source), ("", value), ("", source)],
+                group.Values.Select(v => (ImmutableArray<Cell>)
+                [
+                    toConfirm && v.Kind == ValueKind.Measured ? Cell.TickBox(Height) : Cell.Words("", Height),
+                    Cell.Words(v.Label, Height),
+                    Cell.Words(v.Text, Height),
+                    Cell.Words(Wording.SourceOf(v), Height, strong: Wording.IsMissing(v)),
+                ]),
+                Height)));
     }
 
-    private IEnumerable<UsedValue> Ordered() => Modification.Values.OrderBy(v => v.Kind);
-
-    private ImmutableArray<Cell> Row(UsedValue value, bool toConfirm) =>
-    [
-        .. toConfirm ? [value.Kind == ValueKind.Measured ? Cell.TickBox(Height) : Cell.Words("", Height)] : ImmutableArray<Cell>.Empty,
-        Cell.Words(value.Label, Height),
-        Cell.Words(value.Text, Height),
-        Cell.Words(value.Kind == ValueKind.Measured ? "measured" : "shop", Height),
-        Cell.Words(Wording.SourceOf(value), Height),
-    ];
+    private double WidthOf(IEnumerable<string> texts, double most) =>
+        Math.Min(most, texts.Append("").Max(t => Alphabet.Width(t, Height)) + 2 * Table.Aside + 0.1);
 
     /// <summary>The distances to check, with room for what was measured on the paper and on the panel.</summary>
     public Block Checks(double width)
@@ -100,7 +102,7 @@ internal sealed record CoverBlocks(Modification Modification, double Height)
         Block SameHeight(Block block, double height)
         {
             var board = new Board();
-            board.Frame(LineKinds.Tack, new(new(0, -height), new(block.Width, 0)));
+            board.Frame(LineKinds.Warning, new(new(0, -height), new(block.Width, 0)));
             block.PutOn(board, Point.Origin);
             return new(block.Width, height, board);
         }
@@ -124,9 +126,9 @@ internal sealed record CoverBlocks(Modification Modification, double Height)
     private static Block Warning(double height)
     {
         var (board, width) = (new Board(), height * 1.15);
-        board.Add(LineKinds.Tack, new ClosedStroke(Outline.Polygon(new Point(0, -height), new(width, -height), new(width / 2, 0))));
-        board.Line(LineKinds.Tack, new(width / 2, -height * 0.35), new(width / 2, -height * 0.68));
-        board.Line(LineKinds.Tack, new(width / 2, -height * 0.8), new(width / 2, -height * 0.86));
+        board.Add(LineKinds.Warning, new ClosedStroke(Outline.Polygon(new Point(0, -height), new(width, -height), new(width / 2, 0))));
+        board.Line(LineKinds.Warning, new(width / 2, -height * 0.35), new(width / 2, -height * 0.68));
+        board.Line(LineKinds.Warning, new(width / 2, -height * 0.8), new(width / 2, -height * 0.86));
         return new(width, height, board);
     }
 
@@ -144,22 +146,26 @@ internal sealed record CoverBlocks(Modification Modification, double Height)
         var (board, y) = (new Board(), -Height);
         if (kind == LineKinds.Waste)
         {
-            for (var x = 0.0; x < length - 2; x += 3) board.Line(kind, new(x, y - Height), new(x + 2 * Height, y + Height));
+            for (var x = 0.0; x < length - 2 * Height; x += 3) board.Line(kind, new(x, y - Height), new(x + 2 * Height, y + Height));
         }
         else if (kind == LineKinds.Datum)
         {
-            board.Add(kind, PieceLines.DatumMarks(new("", new(length / 2, y), 2.4 * Height), 0.25 * Height));
+            board.Add(kind, PieceLines.DatumMarks(new("", new(length / 2, y), 1.6 * Height), 0.2 * Height));
         }
-        else if (kind == LineKinds.Tack)
+        else if (kind == LineKinds.Break)
         {
-            board.Line(LineKinds.Finish, new(0, y), new(length, y));
-            board.Line(kind, new(length / 2, y - 0.8 * Height), new(length / 2, y + 0.8 * Height));
+            board.Add(kind, PieceLines.BreakLine(Segment.Line(new(0, y), new(length, y)), 0.8));
+        }
+        else if (kind == LineKinds.Dimension)
+        {
+            board.Add(kind, DimensionLine.Of(new(0, y), new(length, y), new(1, 0), 0, "", Height).Where(m => m is not Lettering));
         }
         else
         {
-            board.Line(kind, new(0, y), new(length, y));
+            board.Line(kind == LineKinds.Tack ? LineKinds.Finish : kind, new(0, y), new(length, y));
+            if (kind == LineKinds.Tack) board.Line(kind, new(length / 2, y - 0.8 * Height), new(length / 2, y + 0.8 * Height));
         }
-        var words = Block.Text(kind.Meaning, width - length - 6, Height);
+        var words = Block.Text(kind.Meaning, width - length - 7, Height);
         words.PutOn(board, new Point(length + 3, y + Height / 2));
         return new(width, Math.Max(2 * Height, words.Height + Height / 2), board);
     }

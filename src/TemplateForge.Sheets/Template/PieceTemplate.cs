@@ -7,9 +7,10 @@ namespace TemplateForge.Sheets;
 
 /// <summary>A piece at true size over as many pages as it takes.</summary>
 /// <param name="Piece">Whose template it is.</param>
+/// <param name="Lines">Its lines alone.</param>
 /// <param name="Plan">Its pages.</param>
 /// <param name="Drawing">All that is on them in the piece's own coordinates.</param>
-internal sealed record PieceTemplate(Piece Piece, TilePlan Plan, Board Drawing)
+internal sealed record PieceTemplate(Piece Piece, Board Lines, TilePlan Plan, Board Drawing)
 {
     /// <summary>White border round what is drawn, in mm: a window cuts off what lies outside it.</summary>
     private const double Border = 3;
@@ -17,25 +18,22 @@ internal sealed record PieceTemplate(Piece Piece, TilePlan Plan, Board Drawing)
     /// <summary>Room round a piece for its dimension lines while nobody knows yet where they go, in mm.</summary>
     private const double RoomForDimensions = 70;
 
-    /// <summary>How large the demonstration's letters are on a page, as a share of its diagonal.</summary>
-    private const double AcrossThePage = 0.8;
-
     public static PieceTemplate Of(Modification modification, Piece piece, Paper paper, PageLayout layout)
     {
         // 1. The piece with its dimensions says what must be on the pages.
         var lines = new Board();
         PieceLines.PutOn(lines, piece, unit: 1);
-        var first = new PieceDrawing(piece, 1, BoundsOf(lines).Grown(RoomForDimensions));
+        var first = new PieceDrawing(piece, lines, 1, BoundsOf(lines).Grown(RoomForDimensions));
         first.AddDimensions();
         var plan = Tiling.Plan(BoundsOf(first.Board).Grown(Border), paper, layout, window => HasInk(lines, window));
 
         // 2. Now the seams are known: the dimensions are placed anew, and then the words, clear of them.
         var windows = plan.Tiles.Select(t => t.Window).ToList();
-        var drawing = new PieceDrawing(piece, 1, Box.Around(windows));
+        var drawing = new PieceDrawing(piece, lines, 1, Box.Around(windows));
         drawing.KeepWithin(windows);
         foreach (var tile in plan.Tiles) drawing.KeepFree(FurnitureInWindow(plan, tile));
         drawing.AddDimensions();
-        drawing.AddDatumLetters(withHoles: true);
+        drawing.AddDatumLetters(height: 5, withHoles: true);
         drawing.AddTackNumbers();
         drawing.Place(TitleBlock.Of(modification, piece), PlaceOfTitle(piece));
         foreach (var tile in plan.Tiles)
@@ -43,7 +41,7 @@ internal sealed record PieceTemplate(Piece Piece, TilePlan Plan, Board Drawing)
         drawing.AddNamesOfLines();
         drawing.AddNamesOfGuides();
         drawing.AddWaste();
-        return new(piece, plan, drawing.Board);
+        return new(piece, lines, plan, drawing.Board);
     }
 
     public IEnumerable<Page> Pages(Modification modification)
@@ -56,17 +54,6 @@ internal sealed record PieceTemplate(Piece Piece, TilePlan Plan, Board Drawing)
             new View(drawing, tile.ToPage, tile.PageWindow),
             new View(Furniture.Of(Plan, tile, title), Placement.Unmoved, Plan.Paper),
         ]));
-    }
-
-    /// <summary>The piece with its pages over it.</summary>
-    public LineDrawing Map(Box place)
-    {
-        var lines = new Board();
-        PieceLines.PutOn(lines, Piece with { CentreLines = [], Tacks = [] }, unit: 1);
-        var shown = new Board();
-        foreach (var kind in (ImmutableArray<LineKind>)[LineKinds.Finish, LineKinds.PanelEdge, LineKinds.Datum])
-            shown.Add(kind, lines.On(kind));
-        return Furniture.Map(Plan, shown.ToDrawing(), place);
     }
 
     private static Box BoundsOf(Board board) => Box.Around(board.Marks.Select(m => m.Bounds));

@@ -69,6 +69,9 @@ public sealed class LetteringTests
     [InlineData(-5)]
     [InlineData(double.NaN)]
     [InlineData(double.PositiveInfinity)]
-    public void Letters_without_a_height_are_refused(double height) =>
+    public void Letters_without_a_height_are_refused(double height)
+    {
         Assert.Throws<ArgumentOutOfRangeException>(() => new Lettering("A", Point.Origin, height, Angle.Zero, Anchor.Middle));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Written.Out("A") with { Height = height });
+    }
 }

@@ -3,7 +3,7 @@ using TemplateForge.Geometry;
 
 namespace TemplateForge.Drawing.Tests;
 
-/// <summary>Text as it is written for these tests: 10 mm high from the origin, so that a millimetre is a tenth of the height.</summary>
+/// <summary>Text as these tests write it: 10 mm high from the origin, so that a millimetre is a tenth of the height.</summary>
 internal static class Written
 {
     public static ImmutableArray<char> Characters { get; } =
