@@ -45,7 +45,7 @@ internal sealed class HelpWithExamples(HelpAction help, Terminal terminal) : Syn
         if (!Bench.TryOpen(terminal, [], out var bench) || bench.Library.Entries.IsEmpty) return (profile, setting);
         var entry = bench.Library.Entries[0];
         if (!Profile.TryRead(entry.File, bench.Shop, [], out var read)) return (entry.Name, setting);
-        var measured = read.Parameters.FirstOrDefault(p => p.Kind == ValueKind.Measured && p.Unit.Length > 0);
+        var measured = read.Parameters.FirstOrDefault(p => p.Source == ValueSource.Measured && p.Unit.Length > 0);
         return (entry.Name, measured is null ? setting : $"{measured.Name}=\"{measured.Default}\"");
     }
 }

@@ -53,7 +53,7 @@ internal sealed record ReportedJob(
             modification.IsDemonstration,
             [
                 .. modification.Values
-                    .Where(v => v.Kind == ValueKind.Measured && v.GivenAs.Length == 0)
+                    .Where(v => v.Source == ValueSource.Measured && v.GivenAs.Length == 0)
                     .Select(v => new DefaultLeft(v.Name, v.Label, v.Text, v.Explanation)),
             ],
             [.. job.Files.Select(f => new ReportedFile(folderOf + f.Name, f.What, f.Bytes.Length))],

@@ -20,7 +20,7 @@ internal sealed record ProfileReport(
         Reports.Word(profile.Hand),
         [
             .. profile.Parameters.Select(p => new ReportedParameter(
-                p.Name, p.Label, p.Unit, p.Default, p.Range, Reports.Word(p.Kind), p.Explanation, p.When, p.InsteadOf)),
+                p.Name, p.Label, p.Unit, p.Default, p.Range, Reports.Word(p.Source), p.Explanation, p.When, p.InsteadOf)),
         ]);
 }
 

@@ -32,7 +32,7 @@ internal static class Reports
         _ => "either",
     };
 
-    public static string Word(ValueKind kind) => kind == ValueKind.Measured ? "measured" : "shop";
+    public static string Word(ValueSource source) => source == ValueSource.Measured ? "measured" : "shop";
 }
 
 internal sealed record ReportedComplaint(string File, int Line, int Column, string Problem, string Remedy);

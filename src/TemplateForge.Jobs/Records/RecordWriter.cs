@@ -44,7 +44,7 @@ internal static class RecordWriter
             job.Paper.Name,
             [.. request.Settings.Select(s => new RecordedSetting(s.Name, s.Text))],
             modification.IsDemonstration,
-            [.. modification.Values.Select(v => new RecordedValue(v.Name, v.Label, v.Text, v.Kind == ValueKind.Measured ? "measured" : "shop", v.GivenAs))],
+            [.. modification.Values.Select(v => new RecordedValue(v.Name, v.Label, v.Text, v.Source == ValueSource.Measured ? "measured" : "shop", v.GivenAs))],
             [.. modification.Pieces.Select(Recorded)],
             [.. files.Select(f => f.Name), JobRecord.FileName]);
     }
