@@ -99,10 +99,13 @@ public readonly record struct Segment
 
     /// <summary>The part between two shares of the length.</summary>
     /// <exception cref="ArgumentException">The part is shorter than <see cref="Tolerance.Merge"/>.</exception>
-    public Segment Part(double from, double to) =>
-        Arc(At(from), At(to), IsLine ? 0 : Math.Tan(Sweep.Radians * (to - from) / 4));
+    public Segment Part(double from, double to) => from == 0 && to == 1
+        ? this
+        : Arc(At(from), At(to), IsLine ? 0 : Math.Tan(Sweep.Radians * (to - from) / 4));
 
     public override string ToString() => FormattableString.Invariant($"{Start} to {End}, bulge {Bulge}");
 
     public Segment Placed(Placement by) => Arc(by.Of(Start), by.Of(End), by.Mirrors ? -Bulge : Bulge);
+
+    public override string ToString() => IsLine ? $"line {Start} to {End}" : $"arc {Start} to {End}, bulge {Bulge}";
 }

@@ -113,8 +113,8 @@ internal static class Wordings
 
     public static Complaint NotAName(Place place, string word) =>
         place.Complain(
-            $"{Quoted(word)} cannot be a name.",
-            "Use letters, digits and underscores, a letter first, and no word that means something in expressions.");
+            Expression.IsReserved(word) ? $"{word} means something in expressions, so it cannot be a name." : $"{Quoted(word)} cannot be a name.",
+            "Use letters, digits and underscores, a letter first.");
 
     public static Complaint NameTaken(Place place, string name, Place first) =>
         place.Complain($"{name} is the name of something else already, in line {first.Line}.", "Give it a name of its own.");

@@ -14,7 +14,7 @@ public class LanguageTests
         face_up: outer face
         parameters:
           size: {label: Size, unit: mm, default: 30, range: 10 to 50, measured: Rule.}
-          turn: {label: Turn, unit: deg, default: 10, range: 0 to 90, shop: Habit.}
+          lean: {label: Lean, unit: deg, default: 10, range: 0 to 90, shop: Habit.}
         values:
           half: size / 2
         shapes:
@@ -28,8 +28,8 @@ public class LanguageTests
     {
         // what stands there, what is written instead, line, column, words of the complaint
         { "half: size / 2", "half: sise / 2", 11, 9, "size" },
-        { "half: size / 2", "half: size + turn", 11, 9, "adds a length to an angle" },
-        { "diameter: size", "diameter: turn", 14, 40, "a length" },
+        { "half: size / 2", "half: size + lean", 11, 9, "adds a length to an angle" },
+        { "diameter: size", "diameter: lean", 14, 40, "a length" },
         { "diameter: size", "diametre: size", 14, 30, "diameter" },
         { "blank: disc", "blank: dics", 16, 30, "disc" },
         { "circle: {", "circel: {", 14, 5, "circle" },
@@ -65,7 +65,7 @@ public class LanguageTests
     public void All_faults_of_a_file_are_told_at_once()
     {
         var text = Sound.Replace("hand: left", "hand: third", StringComparison.Ordinal)
-            .Replace("half: size / 2", "half: size + turn", StringComparison.Ordinal)
+            .Replace("half: size / 2", "half: size + lean", StringComparison.Ordinal)
             .Replace("blank: disc", "blank: dics", StringComparison.Ordinal);
         var complaints = new List<Complaint>();
         Profile.TryRead(new("example.yaml", text), TheLibrary.Shop, complaints, out _);

@@ -50,9 +50,9 @@ public class NotchTests
     [Fact]
     public void A_datum_hole_within_15_mm_of_the_opening_is_refused()
     {
-        // The near mouth corner begins at axis_along − 117, datum A's rim ends at 4: 136 leaves 15.
-        Notch.Make("tilt=0", "axis_along=136.1", "datum_a_in=5");
-        Assert.Contains(Notch.Refuse("tilt=0", "axis_along=135.5", "datum_a_in=5"), c => c.Problem.Contains("datum hole A", StringComparison.Ordinal));
+        // The mouth begins axis_along − 107 − 10 along the edge; datum A is 5 in from it and 8 across: √(18² + 5²) − 4 = 14.7.
+        Notch.Make("tilt=0", "axis_along=135.5", "datum_a_in=5");
+        Assert.Contains(Notch.Refuse("tilt=0", "axis_along=135", "datum_a_in=5"), c => c.Problem.Contains("datum hole A", StringComparison.Ordinal));
     }
 
     [Fact]

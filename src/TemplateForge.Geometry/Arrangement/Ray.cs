@@ -12,12 +12,20 @@ internal static class Ray
     {
         var (start, end) = (arrangement.Nodes[arrangement.Edges[edge].Start], arrangement.Nodes[arrangement.Edges[edge].End]);
         var curve = arrangement.CurveOf(arrangement.Edges[edge]);
-        if (!curve.Reaches(curve.LevelPlace)) return CrossingOfRun(curve, start, end, from);
-        var turning = curve.At(curve.LevelPlace);
-        return CrossingOfRun(curve, start, turning, from) + CrossingOfRun(curve, turning, end, from);
+        var (first, second) = (curve.LevelPlace, curve.UprightPlace);
+        if (first > second) (first, second) = (second, first);
+        var (crossings, at) = (0, start);
+        foreach (var place in (ReadOnlySpan<double>)[first, second])
+        {
+            if (!curve.Reaches(place)) continue;
+            var extreme = curve.At(place);
+            crossings += CrossingOfRun(curve, at, extreme, from);
+            at = extreme;
+        }
+        return crossings + CrossingOfRun(curve, at, end, from);
     }
 
-    /// <summary>The same for a part of a curve that only rises or only falls.</summary>
+    /// <summary>The same for a part of a curve that nowhere turns back, neither in x nor in y.</summary>
     private static int CrossingOfRun(Curve curve, Point start, Point end, Point from)
     {
         var falls = start.Y > from.Y;

@@ -121,7 +121,7 @@ public static class Clip
         {
             var (segment, from, to, _) = run[i];
             while (i + 1 < run.Count && run[i + 1].Segment == segment && run[i + 1].From == to) to = run[++i].To;
-            joined.Add(from == 0 && to == 1 ? segments[segment] : segments[segment].Part(from, to));
+            joined.Add(segments[segment].Part(from, to));
         }
         return new(joined);
     }

@@ -106,7 +106,7 @@ internal sealed class CorneredContour
         {
             var (start, end) = (i == from.Segment ? from.Share : 0, i == to.Segment ? to.Share : 1);
             if ((end - start) * side[i].Length < 2 * Tolerance.Merge) continue; // used up
-            yield return start == 0 && end == 1 ? side[i] : side[i].Part(start, end);
+            yield return side[i].Part(start, end);
         }
     }
 }

@@ -7,149 +7,155 @@ namespace TemplateForge.Geometry;
 ///     ellipse      H(φ) = √(a² cos² φ + b² sin² φ)
 ///     arc          h(φ) = c · n(φ) + r,   n(φ) = (cos φ, sin φ)
 /// </code>
-/// Arcs that join without a corner at φj share tangent and point there, so h and h' go on unbroken, and the largest |h − H| is
-/// exactly the largest distance between the two curves. With N arcs in a quarter, N − 1 joints are chosen. Each joint's tangent
-/// is one of the ellipse's, h(φj) = H(φj), and the first and last centre lie on an axis, so that the four quarters are mirror images
-/// which join. One radius is left free, and every h is a linear function of it; it is chosen to make the largest error least.
-/// Then joints move until all arcs err alike. Where ρ' is the slope of the radius of curvature over φ, an arc of width w errs by
-/// ρ' w³ / 124.7, whereas no arc whatever can do better than ρ' w³ / 192: at most one arc in seven could be saved by joining with corners.
+/// Arcs that join without a corner share tangent and point there, so h and h' go on unbroken, and the largest |h − H| is exactly
+/// the largest distance between the two curves. Over an arc that takes the width w of normals h − H is all but a cubic, and errs by
+/// ρ' w³ / 124.7 when it returns to 0 at both joints (ρ' is the slope of the ellipse's radius of curvature ρ(φ)); no cubic errs by
+/// less than ρ' w³ / 192, so smooth joints cost at most one arc in seven.
+/// <para>
+/// 1. Joints: all arcs err alike when ∛ρ' has the same integral over each; the arcs across the axes, half of which lie in this
+///    quarter, take a smaller share, by what was found best.
+/// 2. Arcs: every joint's tangent is one of the ellipse's, h(φj) = H(φj). The first and last centre lie on an axis, so that the four
+///    quarters join as mirror images. One radius is left free, and every centre and radius is a linear function of it.
+/// 3. It is chosen to make the largest error least.
+/// </para>
 /// </remarks>
 internal static class EllipseArcs
 {
     private const int Samples = 24;
 
-    /// <summary>The ellipse about the origin with half axes a along x and b along y, counter-clockwise.</summary>
-    public static Contour Around(double a, double b, double tolerance)
-    {
-        // Round to within the tolerance: a circle between the two.
-        if (Math.Abs(a - b) <= 2 * tolerance * 0.99) return Outline.Circle(Point.Origin, (a + b) / 2);
-
-        // The error falls as the third power of the number of arcs, which tells about how many are needed.
-        for (var arcs = 2; ; )
-        {
-            var (error, quarter) = Balanced(a, b, arcs);
-            if (error <= tolerance * 0.999) return Whole(quarter);
-            arcs = Math.Max(arcs + 1, (int)(arcs * Math.Cbrt(error / tolerance) * 0.98));
-        }
-    }
-
     /// <summary>One arc of the first quarter, for normals up to <paramref name="Until"/>.</summary>
     private readonly record struct Arc(Vector Centre, double Radius, double Until);
 
-    private static (double Error, Arc[] Quarter) Balanced(double a, double b, int count)
+    /// <summary>The ellipse about the origin with half axes a along x and b along y, counter-clockwise.</summary>
+    public static Contour Around(double a, double b, double tolerance)
     {
-        // The joints are kept as angles u with tan φ = √(a/b) tan u, which spreads out both the flat and the sharp end.
-        var widths = Enumerable.Repeat(Math.PI / 2 / count, count).ToArray();
-        var best = (Error: double.PositiveInfinity, Quarter: Array.Empty<Arc>());
-        for (var round = 0; round < 40; round++)
-        {
-            var (errors, quarter) = Fitted(a, b, Joints(widths, Math.Sqrt(a / b)));
-            if (errors.Max() < best.Error) best = (errors.Max(), quarter);
-            if (errors.Max() < errors.Min() * 1.02) break;
+        if (a < b) return Around(b, a, tolerance).Placed(Placement.Turned(Angle.QuarterTurn, Point.Origin));
+        if (a - b <= 1.9 * tolerance) return Outline.Circle(Point.Origin, (a + b) / 2); // round within the tolerance
 
-            var mean = errors.Average();
-            for (var i = 0; i < count; i++) widths[i] *= Math.Cbrt((mean + 1e-3 * mean) / (errors[i] + 1e-3 * mean));
-            var total = widths.Sum();
-            for (var i = 0; i < count; i++) widths[i] *= Math.PI / 2 / total;
+        var share = new JointShares(a, b);
+        for (var arcs = Math.Max(2, (int)(share.Total / Math.Cbrt(124.7 * tolerance))); ; arcs++)
+        {
+            foreach (var end in (ReadOnlySpan<double>)[0.78, 0.74])
+            {
+                var (error, quarter) = Fitted(a, b, share.Joints(arcs, end));
+                if (error <= 0.999 * tolerance) return Whole(quarter); // the samples miss the peaks by less
+            }
         }
-        return best;
     }
 
-    /// <summary>Joints as normals' angles φ, the last at a quarter turn.</summary>
-    private static double[] Joints(double[] widths, double stretch)
+    /// <summary>The integral of ∛ρ' over the normals of a quarter.</summary>
+    private sealed class JointShares
     {
-        var joints = new double[widths.Length];
-        var u = 0.0;
-        for (var i = 0; i < joints.Length - 1; i++)
+        private const int Steps = 4000;
+        private readonly double[] _normals = new double[Steps + 1];
+        private readonly double[] _integral = new double[Steps + 1];
+
+        public JointShares(double a, double b)
         {
-            u += widths[i];
-            joints[i] = Math.Atan(stretch * Math.Tan(u));
+            // In steps of u with tan φ = √(a/b) tan u, which spreads out both the flat and the sharp end.
+            for (var i = 1; i <= Steps; i++)
+            {
+                _normals[i] = i == Steps ? Math.PI / 2 : Math.Atan(Math.Sqrt(a / b) * Math.Tan(Math.PI / 2 * i / Steps));
+                var phi = (_normals[i - 1] + _normals[i]) / 2;
+                var slope = 3 * a * a * b * b * (a * a - b * b) * Math.Sin(phi) * Math.Cos(phi) / Math.Pow(Support(a, b, phi), 5);
+                _integral[i] = _integral[i - 1] + Math.Cbrt(slope) * (_normals[i] - _normals[i - 1]);
+            }
         }
-        joints[^1] = Math.PI / 2;
-        return joints;
+
+        public double Total => _integral[Steps];
+
+        /// <summary>The normal at which each arc ends; the first and last take a smaller share than the others.</summary>
+        public double[] Joints(int arcs, double end)
+        {
+            var joints = new double[arcs];
+            for (var (i, k) = (0, 1); i < arcs - 1; i++)
+            {
+                var wanted = Total * (end + i) / (arcs - 2 + 2 * end);
+                while (_integral[k] < wanted) k++;
+                var part = (wanted - _integral[k - 1]) / (_integral[k] - _integral[k - 1]);
+                joints[i] = _normals[k - 1] + (_normals[k] - _normals[k - 1]) * part;
+            }
+            joints[^1] = Math.PI / 2;
+            return joints;
+        }
     }
 
-    private static (double[] Errors, Arc[] Quarter) Fitted(double a, double b, double[] joints)
+    private static (double Error, Arc[] Quarter) Fitted(double a, double b, double[] joints)
     {
-        // Every centre and radius is p + q t, with t the first radius: two chains tell p and q.
-        var start = b * b / a;
-        var (low, high) = (Chain(a, b, joints, start), Chain(a, b, joints, 2 * start));
-        var (best, from, to) = (start, start - (a + b), start + (a + b));
-        // The largest error is convex in t, being the largest of straight lines: the golden section closes in on its least.
+        // All is linear in the first radius: what two of them give tells what any gives.
+        var radius = b * b / a;
+        var (one, two) = (Chain(a, b, joints, radius), Chain(a, b, joints, 2 * radius));
+        var (errors, errorsOfTwo) = (Errors(a, b, one), Errors(a, b, two));
+        double Largest(double share)
+        {
+            var largest = 0.0;
+            for (var i = 0; i < errors.Length; i++)
+                largest = Math.Max(largest, Math.Abs(errors[i] + (errorsOfTwo[i] - errors[i]) * share));
+            return largest;
+        }
+
+        // The largest of straight lines is convex: the golden section closes in on its least. The radius is above that at the tip.
         var golden = (Math.Sqrt(5) - 1) / 2;
+        var (from, to) = (-1.0, a * a / b / radius);
         var (left, right) = (to - golden * (to - from), from + golden * (to - from));
-        var (atLeft, atRight) = (Errors(At(left)).Max(), Errors(At(right)).Max());
-        for (var i = 0; i < 75; i++)
+        var (atLeft, atRight) = (Largest(left), Largest(right));
+        for (var i = 0; i < 80; i++)
         {
             if (atLeft < atRight)
             {
                 (to, right, atRight) = (right, left, atLeft);
                 left = to - golden * (to - from);
-                atLeft = Errors(At(left)).Max();
+                atLeft = Largest(left);
             }
             else
             {
                 (from, left, atLeft) = (left, right, atRight);
                 right = from + golden * (to - from);
-                atRight = Errors(At(right)).Max();
+                atRight = Largest(right);
             }
         }
-        best = (from + to) / 2;
-        return (Errors(At(best)), At(best));
-
-        Arc[] At(double radius)
-        {
-            var share = radius / start - 1;
-            return [.. low.Zip(high, (l, h) =>
-                new Arc(l.Centre + (h.Centre - l.Centre) * share, l.Radius + (h.Radius - l.Radius) * share, l.Until))];
-        }
-
-        double[] Errors(Arc[] arcs) => ErrorsOf(a, b, arcs);
+        var best = (from + to) / 2;
+        return (Largest(best), [.. one.Zip(two, (l, h) =>
+            new Arc(l.Centre + (h.Centre - l.Centre) * best, l.Radius + (h.Radius - l.Radius) * best, l.Until))]);
     }
 
     private static Arc[] Chain(double a, double b, double[] joints, double firstRadius)
     {
         var arcs = new Arc[joints.Length];
-        var last = joints.Length - 1;
         var (centre, radius) = (new Vector((Support(a, b, joints[0]) - firstRadius) / Math.Cos(joints[0]), 0), firstRadius);
-        for (var i = 0; i <= last; i++)
+        arcs[0] = new(centre, radius, joints[0]);
+        for (var i = 1; i < joints.Length; i++)
         {
-            if (i > 0)
-            {
-                var at = Normal(joints[i - 1]);
-                double next;
-                if (i < last)
-                {
-                    var step = joints[i] - joints[i - 1];
-                    var lacking = Support(a, b, joints[i]) - centre.Dot(Normal(joints[i])) - radius;
-                    next = radius + lacking / (2 * Math.Sin(step / 2) * Math.Sin(step / 2)); // 1 − cos step
-                }
-                else
-                {
-                    next = radius + centre.X / at.X; // the centre comes to lie on the y axis
-                }
-                (centre, radius) = (i < last ? centre + at * (radius - next) : new(0, centre.Y + at.Y * (radius - next)), next);
-            }
+            // The next centre lies on the normal at the joint: there the next arc touches H again, or, the last, reaches the y axis.
+            var at = Normal(joints[i - 1]);
+            var isLast = i == joints.Length - 1;
+            var halfStep = Math.Sin((joints[i] - joints[i - 1]) / 2);
+            var larger = isLast
+                ? centre.X / at.X
+                : (Support(a, b, joints[i]) - centre.Dot(Normal(joints[i])) - radius) / (2 * halfStep * halfStep);
+            centre -= at * larger;
+            if (isLast) centre = new(0, centre.Y);
+            radius += larger;
             arcs[i] = new(centre, radius, joints[i]);
         }
         return arcs;
     }
 
-    private static double[] ErrorsOf(double a, double b, Arc[] arcs)
+    private static double[] Errors(double a, double b, Arc[] arcs)
     {
-        var errors = new double[arcs.Length];
+        var errors = new List<double>();
         var from = 0.0;
-        for (var i = 0; i < arcs.Length; i++)
+        foreach (var arc in arcs)
         {
-            for (var k = 0; k <= Samples; k++)
+            for (var k = 0; k < Samples; k++)
             {
-                var phi = from + (arcs[i].Until - from) * k / Samples;
-                var error = arcs[i].Centre.Dot(Normal(phi)) + arcs[i].Radius - Support(a, b, phi);
-                errors[i] = Math.Max(errors[i], Math.Abs(error));
+                var phi = from + (arc.Until - from) * k / Samples;
+                errors.Add(arc.Centre.Dot(Normal(phi)) + arc.Radius - Support(a, b, phi));
             }
-            from = arcs[i].Until;
+            from = arc.Until;
         }
-        return errors;
+        errors.Add(arcs[^1].Centre.Y + arcs[^1].Radius - b);
+        return [.. errors];
     }
 
     private static Contour Whole(Arc[] quarter)

@@ -29,10 +29,12 @@ public static class Spelling
             var distance = Distance(written, right);
             var allowed = Math.Max(1, Math.Min(written.Length, right.Length) / 3);
             var isNear = distance <= allowed && distance < Math.Max(written.Length, right.Length);
-            if (!isNear && !(IsBeginning(written, right) || IsBeginning(right, written)))
-                continue;
-            if (distance < best)
-                (best, nearest) = (distance, candidate);
+            var rank = isNear ? distance
+                : IsBeginning(written, right) ? LongestWord + distance
+                : IsBeginning(right, written) ? (2 * LongestWord) + distance
+                : int.MaxValue;
+            if (rank < best)
+                (best, nearest) = (rank, candidate);
         }
         return best < int.MaxValue;
     }

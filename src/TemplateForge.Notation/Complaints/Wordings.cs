@@ -22,6 +22,7 @@ public static class Wordings
         {
             '.' => "Write a decimal as 0.5.",
             '%' => "Write 5 % as 0.05.",
+            '½' or '¼' or '¾' or '⅛' or '⅜' or '⅝' or '⅞' => "Write the fraction with a stroke: 1/2, 1 3/8.",
             '\'' => "Write feet as ft, inches as in or \".",
             '{' or '}' or '[' or ']' => "Group with parentheses ( ).",
             '!' => "Write `is not` for a choice, <> for numbers.",
@@ -35,13 +36,13 @@ public static class Wordings
     public static Complaint TooLarge(Place place, string text) =>
         place.Complain($"{Quoted(text)} is larger than anything that can be made.", "Write a number below 1000000000 mm or degrees.");
 
-    public static Complaint UnknownUnit(Place place, string unit, string number)
+    public static Complaint UnknownUnit(Place place, string unit, string number, bool inExpression)
     {
         var close = Spelling.Nearest(unit, Unit.Known.SelectMany(known => known.Spellings), out var nearest) && unit.Length > 1;
         return place.Complain(
             $"{Quoted(unit)} is not a unit.",
-            (close ? $"Did you mean {number} {nearest}? " : "") + $"Units are {Listed(Unit.Known.Select(known => known.Name), "and")}; "
-            + $"to multiply write {number} * {Plain(unit)}.");
+            (close ? $"Did you mean {number} {nearest}? " : "") + $"Units are {Listed(Unit.Known.Select(known => known.Name), "and")}"
+            + (inExpression ? $"; to multiply write {number} * {Plain(unit)}." : "."));
     }
 
     public static Complaint FractionByZero(Place place, string fraction) =>
@@ -178,23 +179,29 @@ public static class Wordings
     public static Complaint UnknownShape(Place place, string name, IEnumerable<string> known) =>
         place.Complain($"{Quoted(name)} is no shape known here.", Nearest(name, known, "Use the name of a shape"));
 
-    public static Complaint ShapeAsValue(Place place, string name) =>
-        place.Complain($"{Quoted(name)} is a shape, not a value.", $"Measure it, for example with area({name}).");
+    public static Complaint ShapeAsValue(Place place, string name, string measure) =>
+        place.Complain(
+            $"{Quoted(name)} is a shape, not a value.",
+            measure.Length > 0 ? $"Measure it, for example with {measure}({name})." : "Use the name of a value.");
 
     public static Complaint AddsUnlike(Place place, string text, bool isSum, Dimension left, Dimension right, string bare)
     {
         var what = isSum ? $"adds {left.Name} to {right.Name}" : $"takes {right.Name} from {left.Name}";
-        return place.Complain($"{Quoted(text)} {what}.", GiveUnit(bare, "Only like can be added to like."));
+        return place.Complain($"{Quoted(text)} {what}.", GiveUnit(bare, left, right, "Only like can be added to like."));
     }
 
     public static Complaint ComparesUnlike(Place place, string text, Dimension left, Dimension right, string bare) =>
-        place.Complain($"{Quoted(text)} compares {left.Name} with {right.Name}.", GiveUnit(bare, "Only like can be compared with like."));
+        place.Complain($"{Quoted(text)} compares {left.Name} with {right.Name}.", GiveUnit(bare, left, right, "Only like can be compared with like."));
 
     public static Complaint ArgumentsUnlike(Place place, string function, Dimension first, Dimension other, string bare) =>
-        place.Complain($"{function} takes {first.Name} and {other.Name} together.", GiveUnit(bare, "Give it quantities of one kind."));
+        place.Complain($"{function} takes {first.Name} and {other.Name} together.", GiveUnit(bare, first, other, "Give it quantities of one kind."));
 
     public static Complaint BranchesUnlike(Place place, ValueKind then, ValueKind otherwise, string bare) =>
-        place.Complain($"`then` gives {then.Name}, but `else` gives {otherwise.Name}.", GiveUnit(bare, "Let both give the same kind of value."));
+        place.Complain(
+            $"`then` gives {then.Name}, but `else` gives {otherwise.Name}.",
+            then is QuantityKind first && otherwise is QuantityKind second
+                ? GiveUnit(bare, first.Dimension, second.Dimension, "Let both give the same kind of value.")
+                : "Let both give the same kind of value.");
 
     public static Complaint NeedsAngle(Place place, string function, string text, Dimension found) =>
         place.Complain(
@@ -316,7 +323,7 @@ public static class Wordings
         place.Complain("In text in double quotes, a backslash stands for something that is not understood.", "Use single quotes, or write the backslash twice.");
 
     public static Complaint SignBeforeText(Place place) =>
-        place.Complain("No text can begin with this sign.", "Put the text in quotes, or indent with spaces where this is a tab.");
+        place.Complain("No text can begin with this sign.", "Put the text in quotes.");
 
     public static Complaint BracketNotClosed(Place place) =>
         place.Complain("A list in [ ] or a group in { } is not closed, or lacks a comma.", "Close it, and put commas between its parts; put text with such signs in quotes.");
@@ -341,7 +348,7 @@ public static class Wordings
     public static Complaint MissingField(Place place, string what, string name) =>
         place.Complain($"{what} lacks `{name}`.", $"Add a line `{name}: …` to it.");
 
-    public static Complaint WrongShapeOfField(Place place, string what, string found, string wanted) =>
+    public static Complaint WrongKindOfNode(Place place, string what, string found, string wanted) =>
         place.Complain($"{what} is {found}, but must be {wanted}.", wanted switch
         {
             "a list" => "Write each of its parts on a line that begins with `- `.",
@@ -370,8 +377,13 @@ public static class Wordings
             : $"{otherwise}; none is known here.";
     }
 
-    private static string GiveUnit(string bare, string otherwise) =>
-        bare.Length > 0 ? $"{otherwise} If {Plain(bare)} is a length or an angle, write its unit: {Plain(bare)} mm." : otherwise;
+    /// <summary>Where one of two is a number written without a unit, it lacks that of the other.</summary>
+    private static string GiveUnit(string bare, Dimension a, Dimension b, string otherwise)
+    {
+        var wanted = a == Dimension.Number ? b : a;
+        var unit = wanted == Dimension.Length ? "mm" : wanted == Dimension.Angle ? "deg" : wanted == Dimension.Area ? "mm²" : "";
+        return bare.Length > 0 && unit.Length > 0 ? $"Write its unit: {Plain(bare)} {unit}." : otherwise;
+    }
 
     private static string Thicknesses(int gauge) =>
         Listed(GaugeSystem.All.Select(system => $"{gauge} ga {system.Name} ({Quantity.Length(system.Thickness(gauge))})"), "or");

@@ -15,13 +15,8 @@ public sealed class Writing
     public Writing(string text, Place start)
     {
         ArgumentNullException.ThrowIfNull(text);
-        var found = ImmutableArray.CreateBuilder<(int, Place)>();
-        found.Add((0, start));
-        var line = start.Line;
-        for (var i = 0; i < text.Length; i++)
-            if (text[i] == '\n')
-                found.Add((i + 1, new Place(start.File, ++line, 1)));
-        (Text, stretches) = (text, found.ToImmutable());
+        var others = Lines.Starts(text).Skip(1).Select((offset, i) => (offset, new Place(start.File, start.Line + i + 1, 1)));
+        (Text, stretches) = (text, [(0, start), .. others]);
     }
 
     internal Writing(string text, ImmutableArray<(int Offset, Place Place)> stretches) =>

@@ -30,7 +30,7 @@ public sealed class Fields
     public static bool TryOpen(Node node, string what, ICollection<Complaint> complaints, out Fields fields)
     {
         ArgumentNullException.ThrowIfNull(node);
-        var isGroup = Is<MappingNode>(node, what, complaints, out var mapping, new(node.Place, []));
+        var isGroup = node.TryGroup(what, complaints, out var mapping);
         fields = new(mapping, what, complaints);
         return isGroup;
     }
@@ -62,44 +62,26 @@ public sealed class Fields
     }
 
     /// <summary>A text that must be there and must not be empty.</summary>
-    public bool RequiredText(string name, out ScalarNode text)
-    {
-        text = NoText;
-        return Required(name, out var node) && IsText(node, name, out text);
-    }
+    public bool RequiredText(string name, out ScalarNode text) =>
+        Required(name, out var node) ? node.TryText(Field(name), complaints, out text) : node.TryText("", [], out text);
 
     /// <summary>True where the field is there and is a text that is not empty; complains where it is there and is not.</summary>
-    public bool OptionalText(string name, out ScalarNode text)
-    {
-        text = NoText;
-        return Optional(name, out var node) && IsText(node, name, out text);
-    }
+    public bool OptionalText(string name, out ScalarNode text) =>
+        Optional(name, out var node) ? node.TryText(Field(name), complaints, out text) : node.TryText("", [], out text);
 
-    public bool RequiredList(string name, out SequenceNode list)
-    {
-        list = NoList;
-        return Required(name, out var node) && Is(node, Field(name), complaints, out list, NoList);
-    }
+    public bool RequiredList(string name, out SequenceNode list) =>
+        Required(name, out var node) ? node.TryList(Field(name), complaints, out list) : node.TryList("", [], out list);
 
     /// <summary>True where the field is there and is a list; complains where it is there and is not.</summary>
-    public bool OptionalList(string name, out SequenceNode list)
-    {
-        list = NoList;
-        return Optional(name, out var node) && Is(node, Field(name), complaints, out list, NoList);
-    }
+    public bool OptionalList(string name, out SequenceNode list) =>
+        Optional(name, out var node) ? node.TryList(Field(name), complaints, out list) : node.TryList("", [], out list);
 
-    public bool RequiredGroup(string name, out MappingNode group)
-    {
-        group = NoGroup;
-        return Required(name, out var node) && Is(node, Field(name), complaints, out group, NoGroup);
-    }
+    public bool RequiredGroup(string name, out MappingNode group) =>
+        Required(name, out var node) ? node.TryGroup(Field(name), complaints, out group) : node.TryGroup("", [], out group);
 
     /// <summary>True where the field is there and is a group of fields; complains where it is there and is not.</summary>
-    public bool OptionalGroup(string name, out MappingNode group)
-    {
-        group = NoGroup;
-        return Optional(name, out var node) && Is(node, Field(name), complaints, out group, NoGroup);
-    }
+    public bool OptionalGroup(string name, out MappingNode group) =>
+        Optional(name, out var node) ? node.TryGroup(Field(name), complaints, out group) : node.TryGroup("", [], out group);
 
     /// <summary>Complains of every field that was never asked for, with the nearest right name.</summary>
     /// <returns>Whether there was none.</returns>
@@ -112,30 +94,5 @@ public sealed class Fields
         return strange.Count == 0;
     }
 
-    private ScalarNode NoText => new(mapping.Place, "", IsPlain: true);
-    private SequenceNode NoList => new(mapping.Place, []);
-    private MappingNode NoGroup => new(mapping.Place, []);
-
     private static string Field(string name) => $"`{name}`";
-
-    private bool IsText(Node node, string name, out ScalarNode text)
-    {
-        text = NoText;
-        if (node is ScalarNode { Text.Length: 0 })
-        {
-            complaints.Add(Wordings.WrongShapeOfField(node.Place, Field(name), "empty", "a text"));
-            return false;
-        }
-        return Is(node, Field(name), complaints, out text, NoText);
-    }
-
-    private static bool Is<T>(Node node, string what, ICollection<Complaint> complaints, out T found, T nothing)
-        where T : Node
-    {
-        found = node as T ?? nothing;
-        if (node is T)
-            return true;
-        complaints.Add(Wordings.WrongShapeOfField(node.Place, what, node.Name, nothing is ScalarNode ? "a text" : nothing.Name));
-        return false;
-    }
 }

@@ -107,6 +107,8 @@ public sealed class YamlReader
             return Refuse(Wordings.TooManyParts(place, MostNodes));
         if (start is AnchorAlias || (start is NodeEvent marked && !marked.Anchor.IsEmpty))
             return Refuse(Wordings.Anchor(place));
+        if (source.IsIndentedByTab(start))
+            return Refuse(Wordings.TabIndent(place with { Column = 1 }));
         if (start is NodeEvent tagged && !tagged.Tag.IsEmpty)
             return Refuse(Wordings.Tag(place));
         switch (start)

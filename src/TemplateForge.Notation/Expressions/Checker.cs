@@ -50,7 +50,7 @@ internal sealed class Checker(Writing writing, IExpressionNames names, ICollecti
         if (!unknown.Add(name.Name))
             return false;
         return Refuse(names.KnowsShape(name.Name)
-            ? Wordings.ShapeAsValue(At(name), name.Name)
+            ? Wordings.ShapeAsValue(At(name), name.Name, names.AllMeasures.FirstOrDefault(measure => names.TryMeasure(measure, 1, out _), ""))
             : Wordings.UnknownName(At(name), name.Name, names.AllNames));
     }
 

@@ -143,11 +143,19 @@ internal sealed class ExpressionParser(Writing writing, ImmutableArray<Token> to
             var first = at;
             if (!TrySigned(out var right))
                 return false;
-            if (sign == '/' && right is LiteralTerm && at - first >= 4 && tokens[first + 1].IsSymbol("/"))
+            if (sign == '/' && IsBareFraction(first))
                 return Refuse(Wordings.DivisionByFraction(writing.At(right.Start), writing.Text[right.Start..right.End]));
             term = new ArithmeticTerm(sign, term, right);
         }
         return true;
+    }
+
+    /// <summary>Whether what has just been read began with a fraction: only one with a unit takes the / into itself.</summary>
+    private bool IsBareFraction(int first)
+    {
+        while (tokens[first].IsSymbol("-"))
+            first++;
+        return first + 2 < at && tokens[first].Kind == TokenKind.Number && tokens[first + 1].IsSymbol("/");
     }
 
     private bool TrySigned(out Term term)
@@ -185,7 +193,7 @@ internal sealed class ExpressionParser(Writing writing, ImmutableArray<Token> to
         var token = Current;
         if (token.Kind == TokenKind.Number)
         {
-            if (!Literal.TryRead(writing, tokens, at, bareFractions: false, complaints, out var literal))
+            if (!Literal.TryRead(writing, tokens, at, inExpression: true, complaints, out var literal))
                 return false;
             at = literal.Next;
             term = new LiteralTerm(literal.Start, literal.End, literal.Quantity);

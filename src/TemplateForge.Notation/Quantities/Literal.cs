@@ -17,9 +17,9 @@ internal readonly record struct Literal(Quantity Quantity, bool HasUnit, int Sta
         token.Kind == TokenKind.Word && token.Text.ToUpperInvariant() is "GA" or "GAUGE";
 
     /// <summary>Reads the literal that begins at this token, which is a number.</summary>
-    /// <remarks>With <paramref name="bareFractions"/>, 1/2 is a fraction without a unit too; in an expression that is a division.</remarks>
+    /// <remarks>Without a unit, 1/2 is a fraction as well, but in an expression it is a division.</remarks>
     public static bool TryRead(
-        Writing writing, ImmutableArray<Token> tokens, int at, bool bareFractions, ICollection<Complaint> complaints, out Literal literal)
+        Writing writing, ImmutableArray<Token> tokens, int at, bool inExpression, ICollection<Complaint> complaints, out Literal literal)
     {
         literal = default;
         var first = tokens[at];
@@ -32,7 +32,7 @@ internal readonly record struct Literal(Quantity Quantity, bool HasUnit, int Sta
             value += tokens[at + 1].Value / tokens[at + 3].Value;
             last = at + 3;
         }
-        else if (IsFraction(tokens, at) && (bareFractions || IsUnit(tokens[at + 3])))
+        else if (IsFraction(tokens, at) && (!inExpression || IsUnit(tokens[at + 3])))
         {
             if (tokens[at + 2].Value == 0)
                 return Refused(complaints, Wordings.FractionByZero(writing.At(tokens[at + 2].Start), Written(writing, tokens, at, at + 2)));
@@ -48,7 +48,7 @@ internal readonly record struct Literal(Quantity Quantity, bool HasUnit, int Sta
         if (hasUnit)
         {
             if (!Unit.TryFind(unitToken.Text, out unit))
-                return Refused(complaints, Wordings.UnknownUnit(writing.At(unitToken.Start), unitToken.Text, written));
+                return Refused(complaints, UnitComplaint(writing, first, unitToken, written, inExpression));
             last++;
         }
         if (!(Math.Abs(value * unit.Factor) < QuantityReader.Limit))
@@ -94,6 +94,12 @@ internal readonly record struct Literal(Quantity Quantity, bool HasUnit, int Sta
 
     private static string Written(Writing writing, ImmutableArray<Token> tokens, int first, int last) =>
         writing.Text[tokens[first].Start..tokens[last].End];
+
+    /// <summary>Digits in a word that clings to the number, as in 0x1F, were meant as a number and not as a unit.</summary>
+    private static Complaint UnitComplaint(Writing writing, Token first, Token unit, string written, bool inExpression) =>
+        writing.Text[unit.Start - 1] != ' ' && unit.Text.Any(char.IsAsciiDigit)
+            ? Wordings.NotANumber(writing.At(first.Start), writing.Text[first.Start..unit.End], Unit.None)
+            : Wordings.UnknownUnit(writing.At(unit.Start), unit.Text, written, inExpression);
 
     private static bool Refused(ICollection<Complaint> complaints, Complaint complaint)
     {

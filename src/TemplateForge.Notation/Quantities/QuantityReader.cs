@@ -38,7 +38,7 @@ public static class QuantityReader
         var first = isNegative || tokens[0].IsSymbol("+") ? 1 : 0;
         if (tokens[first].Kind != TokenKind.Number)
             return Refused(complaints, Wordings.NotANumber(writing.At(tokens[0].Start), text, declared));
-        if (!Literal.TryRead(writing, tokens, first, bareFractions: true, complaints, out var literal))
+        if (!Literal.TryRead(writing, tokens, first, inExpression: false, complaints, out var literal))
             return false;
         if (tokens[literal.Next].Kind != TokenKind.End)
             return Refused(complaints, Wordings.SomethingBehind(writing, tokens, literal));
