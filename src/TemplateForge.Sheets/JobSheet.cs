@@ -15,7 +15,7 @@ public static class JobSheet
     private const double LeftShare = 0.54;
 
     /// <summary>Heights of capitals in mm, the largest that fits is taken.</summary>
-    private static ImmutableArray<double> Sizes { get; } = [2.5, 2.35, 2.2, 2.1, 2, 1.9, 1.8, 1.6, 1.4, 1.2, 1, 0.8, 0.6];
+    private static ImmutableArray<double> Sizes { get; } = [2.5, 2.35, 2.2, 2.1, 2, 1.9, 1.8, 1.6, 1.4, 1.2, 1];
 
     public static Document Of(Modification modification, Paper paper)
     {
@@ -51,7 +51,7 @@ public static class JobSheet
         board = new Board();
         if (work.Height > room || forPicture < LeastPicture) return false;
 
-        var picture = Picture.Fitting(modification.Pieces, left, forPicture, size, out var reduction);
+        var picture = Picture.Fitting(modification.Pieces, left, forPicture, size, withGuideNames: false, out var reduction);
         if (picture.Width > left || picture.Height > forPicture) return false;
         var shown = Block.Stacked(size, picture, Block.Text($"{Wording.ScaleOf(reduction)}. Dimensions in mm.", left, size));
         above.PutOn(board, new Point(frame.Min.X, frame.Max.Y));

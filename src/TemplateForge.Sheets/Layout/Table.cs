@@ -42,7 +42,10 @@ internal static class Table
 /// <param name="Within">The block for the width that the column leaves it.</param>
 internal sealed record Cell(Func<double, Block> Within)
 {
-    public static Cell Words(string text, double height, bool strong = false) => new(width => Block.Text(text, width, height, strong));
+    public static Cell Blank { get; } = new(width => Block.Empty(Math.Max(width, 0), 0));
+
+    public static Cell Words(string text, double height, bool strong = false) =>
+        text.Length == 0 ? Blank : new(width => Block.Text(text, width, height, strong));
 
     /// <summary>A small square to tick.</summary>
     public static Cell TickBox(double height) => new(_ =>

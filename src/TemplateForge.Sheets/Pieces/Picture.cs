@@ -14,37 +14,37 @@ internal static class Picture
     private static ImmutableArray<double> Reductions { get; } =
         [1, 1.25, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, 12.5, 15, 20, 25, 30, 40, 50, 60, 80, 100, 200, 500, 1000];
 
-    /// <summary>The pieces beside each other, each under its title, as large as fits in this width and height at one round scale.</summary>
-    /// <param name="pieces">What is shown.</param>
+    /// <summary>The pieces, each under its title, as large as fits in this width and height at one round scale.</summary>
+    /// <param name="pieces">What is shown, side by side or one below the other, whichever comes out larger.</param>
     /// <param name="width">Width in mm.</param>
     /// <param name="height">Height in mm.</param>
     /// <param name="textHeight">Height of the titles' capitals in mm.</param>
+    /// <param name="withGuideNames">Whether the guide lines are named.</param>
     /// <param name="reduction">How many times smaller than the pieces the picture is.</param>
-    public static Block Fitting(ImmutableArray<Piece> pieces, double width, double height, double textHeight, out double reduction)
+    public static Block Fitting(
+        ImmutableArray<Piece> pieces, double width, double height, double textHeight, bool withGuideNames, out double reduction)
     {
         reduction = 1;
         if (pieces.IsEmpty) return Block.Empty(width, 0);
-        var block = Block.Empty(width, 0);
         foreach (var candidate in Reductions.Where(r => MayFit(pieces, width, height, r)))
         {
             reduction = candidate;
-            block = Row(pieces, candidate, textHeight);
-            if (block.Width <= width && block.Height <= height) break;
+            var shown = pieces.Select(p => Titled(p, candidate, textHeight, withGuideNames)).ToList();
+            foreach (var block in (Block[])[Block.Beside(3 * textHeight, shown), Block.Stacked(2 * textHeight, shown)])
+            {
+                if (block.Width <= width && block.Height <= height) return block;
+            }
         }
-        return block;
+        return Block.Empty(double.PositiveInfinity, double.PositiveInfinity);
     }
 
-    // The bare shapes must fit, or nothing needs to be drawn to see that they do not.
+    // Each bare shape must fit, or nothing needs to be drawn to see that they do not.
     private static bool MayFit(ImmutableArray<Piece> pieces, double width, double height, double reduction) =>
-        reduction == Reductions[^1]
-        || (pieces.Sum(p => p.Shape.Bounds.Width) / reduction <= width && pieces.Max(p => p.Shape.Bounds.Height) / reduction <= height);
+        pieces.All(p => p.Shape.Bounds.Width / reduction <= width && p.Shape.Bounds.Height / reduction <= height);
 
-    private static Block Row(ImmutableArray<Piece> pieces, double reduction, double textHeight) =>
-        Block.Beside(3 * textHeight, pieces.Select(p => Titled(p, reduction, textHeight)));
-
-    private static Block Titled(Piece piece, double reduction, double textHeight)
+    private static Block Titled(Piece piece, double reduction, double textHeight, bool withGuideNames)
     {
-        var picture = Of(piece, reduction, textHeight);
+        var picture = Of(piece, reduction, textHeight, withGuideNames);
         var words = Math.Max(picture.Width, 17 * textHeight);
         return Block.Stacked(textHeight,
             Block.Text(piece.Title, words, textHeight * 1.1, strong: true),
@@ -52,7 +52,7 @@ internal static class Picture
             picture).AsWideAs(words);
     }
 
-    private static Block Of(Piece piece, double reduction, double textHeight)
+    private static Block Of(Piece piece, double reduction, double textHeight, bool withGuideNames)
     {
         var lines = new Board();
         PieceLines.PutOn(lines, piece, reduction);
@@ -62,7 +62,7 @@ internal static class Picture
         drawing.AddDatumLetters(height: 1.5 * textHeight, withHoles: false);
         drawing.AddTackNumbers();
         drawing.AddArrows();
-        drawing.AddNamesOfGuides();
+        if (withGuideNames) drawing.AddNamesOfGuides();
         var bounds = Box.Around(drawing.Board.Marks.Select(m => m.Bounds));
         var onPaper = new Board();
         onPaper.Add(drawing.Board, Placement.Moved(new(-bounds.Min.X, -bounds.Max.Y))

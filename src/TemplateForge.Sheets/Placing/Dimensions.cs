@@ -56,7 +56,7 @@ internal static class Dimensions
             foreach (var offset in (double[])[Math.Min(0, aside) - away, Math.Max(0, aside) + away])
             {
                 var candidate = new Candidate(free, piece, check, along, offset, text, unit);
-                var cost = candidate.Cost(aside);
+                var cost = candidate.Cost(aside, least);
                 if (cost < least - 1e-9) (least, best) = (cost, candidate.Marks());
             }
         }
@@ -78,10 +78,13 @@ internal static class Dimensions
         private Vector Reads => Along.X > 1e-9 || (Math.Abs(Along.X) <= 1e-9 && Along.Y > 0) ? Along : -Along;
         private Point Left => (End - Start).Dot(Reads) >= 0 ? Start : End;
 
-        public double Cost(double aside)
+        /// <summary>What the place costs; once that is more than the least so far, no more is looked at.</summary>
+        public double Cost(double aside, double least)
         {
-            var extensions = (Math.Abs(Offset) + Math.Abs(Offset - aside)) / Unit;
-            return ExtensionCost * extensions + Crossed() + TextCost();
+            var cost = ExtensionCost * (Math.Abs(Offset) + Math.Abs(Offset - aside)) / Unit;
+            if (cost < least) cost += Crossed();
+            if (cost < least) cost += TextCost();
+            return cost;
         }
 
         public List<Mark> Marks()

@@ -114,18 +114,32 @@ internal sealed class FreePlace
         var first = (Column: Math.Max(0, Column(within.Min.X) + 1), Row: Math.Max(0, Row(within.Min.Y) + 1));
         var last = (Column: Math.Min(_columns, Column(within.Max.X)) - wide, Row: Math.Min(_rows, Row(within.Max.Y)) - high);
         var (best, found) = (double.PositiveInfinity, default(Point));
-        for (var row = first.Row; row <= last.Row; row++)
+        // Rows and columns from the nearest outwards, so that a search ends as soon as all that is left lies further off.
+        var middle = (near - _area.Min) / _cell - new Vector(wide / 2.0, high / 2.0);
+        foreach (var row in Outwards(middle.Y, first.Row, last.Row))
         {
-            for (var column = first.Column; column <= last.Column; column++)
+            var up = (row - middle.Y) * (row - middle.Y);
+            if (up >= best) break;
+            foreach (var column in Outwards(middle.X, first.Column, last.Column))
             {
-                var middle = _area.Min + new Vector(column + wide / 2.0, row + high / 2.0) * _cell;
-                var distance = (middle - near).LengthSquared;
-                if (distance < best && Sum(column, row, column + wide, row + high) == 0) (best, found) = (distance, middle);
+                var distance = up + (column - middle.X) * (column - middle.X);
+                if (distance >= best) break;
+                if (Sum(column, row, column + wide, row + high) > 0) continue;
+                (best, found) = (distance, _area.Min + new Vector(column + wide / 2.0, row + high / 2.0) * _cell);
             }
         }
         var half = new Vector(width / 2, height / 2);
         place = new(found - half, found + half);
         return best < double.PositiveInfinity;
+    }
+
+    // The whole numbers from first to last, the nearest to a value first.
+    private static IEnumerable<int> Outwards(double from, int first, int last)
+    {
+        var above = (int)Math.Clamp(Math.Ceiling(from), first, (double)last + 1);
+        var below = above - 1;
+        while (below >= first || above <= last)
+            yield return above > last || (below >= first && from - below <= above - from) ? below-- : above++;
     }
 
     private int Column(double x) => (int)Math.Floor((x - _area.Min.X) / _cell);

@@ -52,7 +52,7 @@ internal sealed record CoverBlocks(Modification Modification, double Height)
                 [("", box), (group.Title, width - box - value - source), ("", value), ("", source)],
                 group.Values.Select(v => (ImmutableArray<Cell>)
                 [
-                    toConfirm && v.Kind == ValueKind.Measured ? Cell.TickBox(Height) : Cell.Words("", Height),
+                    toConfirm && v.Kind == ValueKind.Measured ? Cell.TickBox(Height) : Cell.Blank,
                     Cell.Words(v.Label, Height),
                     Cell.Words(v.Text, Height),
                     Cell.Words(Wording.SourceOf(v), Height, strong: Wording.IsMissing(v)),
@@ -66,8 +66,10 @@ internal sealed record CoverBlocks(Modification Modification, double Height)
     /// <summary>The distances to check, with room for what was measured on the paper and on the panel.</summary>
     public Block Checks(double width)
     {
-        var (number, distance, field) = (Height * 3.2, Height * 7.5, Height * 8.5);
-        var rows = Modification.Pieces.SelectMany(p => p.Checks.Select((c, i) => (Piece: p, Check: c, Number: i + 1)));
+        var rows = Modification.Pieces.SelectMany(p => p.Checks.Select((c, i) => (Piece: p, Check: c, Number: i + 1))).ToList();
+        var number = WidthOf(["(10)"], width);
+        var distance = WidthOf(rows.Select(r => Wording.Distance(r.Check)), width);
+        var field = WidthOf(["on the work"], width);
         var several = Modification.Pieces.Length > 1;
         return Table.Of(
             [("", number), ("Distance", width - number - distance - 2 * field), ("mm", distance), ("on paper", field), ("on the work", field)],
