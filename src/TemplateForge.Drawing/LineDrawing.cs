@@ -60,25 +60,3 @@ public sealed record Fill(Region Region, Colour Colour) : Mark
 {
     public override Box Bounds => Region.Bounds;
 }
-
-/// <summary>Words in the project's single-stroke alphabet, always to be read from the front.</summary>
-/// <param name="Text">One line of text.</param>
-/// <param name="At">Where the anchor is.</param>
-/// <param name="Height">Height of the capitals in mm.</param>
-/// <param name="Turn">Direction of writing.</param>
-/// <param name="Anchor">Which point of the text lies at <paramref name="At"/>.</param>
-public sealed record Lettering(string Text, Point At, double Height, Angle Turn, Anchor Anchor) : Mark
-{
-    public override Box Bounds => throw new NotSupportedException();
-}
-
-/// <summary>A point of a line of text: its base line's start, middle or end, or the middle of the capitals' height.</summary>
-public enum Anchor
-{
-    BaseStart,
-    BaseMiddle,
-    BaseEnd,
-    MiddleStart,
-    Middle,
-    MiddleEnd,
-}

@@ -21,6 +21,9 @@ public sealed record Piece
     /// <summary>The panel before it is cut; empty for a piece that is made from new sheet or is only paper.</summary>
     public Region Before { get; init; } = Region.Empty;
 
+    /// <summary>The panel's real edges, as far as they are shown; the ends of the shown stretch are not edges.</summary>
+    public ImmutableArray<Path> Edges { get; init; } = [];
+
     public int Quantity { get; init; } = 1;
 
     /// <summary>Sheet thickness in mm.</summary>
@@ -52,6 +55,7 @@ public sealed record Piece
         {
             Shape = Shape.Placed(mirror),
             Before = Before.Placed(mirror),
+            Edges = [.. Edges.Select(e => e.Placed(mirror))],
             Arrows = [.. Arrows.Select(a => a with { Direction = mirror.Of(Vector.Polar(1, a.Direction)).Direction })],
             Datums = [.. Datums.Select(d => d with { At = mirror.Of(d.At) })],
             CentreLines = [.. CentreLines.Select(c => c with { From = mirror.Of(c.From), To = mirror.Of(c.To) })],

@@ -13,9 +13,11 @@ public readonly record struct Angle : IComparable<Angle>
     public double Radians { get; }
     public double Degrees => Radians * (180 / Math.PI);
 
-    /// <summary>Sine and cosine are exact at whole quarter turns that were given in degrees.</summary>
-    public double Sin => Math.Abs(Radians % Math.PI) < 1e-15 ? 0 : Math.Sin(Radians);
-    public double Cos => Math.Abs(Math.Abs(Radians % Math.PI) - Math.PI / 2) < 1e-15 ? 0 : Math.Cos(Radians);
+    /// <summary>Exact at whole quarter turns, as is <see cref="Cos"/>: a rectangle that is turned by 90° stays one.</summary>
+    public double Sin => IsWholeQuarters(out var quarters) ? Whole[quarters] : Math.Sin(Radians);
+    public double Cos => IsWholeQuarters(out var quarters) ? Whole[(quarters + 1) & 3] : Math.Cos(Radians);
+
+    /// <summary>Infinite at odd quarter turns.</summary>
     public double Tan => Sin / Cos;
 
     public static Angle FromDegrees(double degrees) => new(degrees * (Math.PI / 180));
@@ -33,4 +35,17 @@ public readonly record struct Angle : IComparable<Angle>
     public static bool operator >(Angle a, Angle b) => a.Radians > b.Radians;
     public static bool operator <=(Angle a, Angle b) => a.Radians <= b.Radians;
     public static bool operator >=(Angle a, Angle b) => a.Radians >= b.Radians;
+
+    private static ReadOnlySpan<double> Whole => [0, 1, 0, -1];
+
+    private bool IsWholeQuarters(out int quarters)
+    {
+        var turned = Radians / (Math.PI / 2);
+        var nearest = Math.Round(turned);
+        quarters = (int)(nearest - 4 * Math.Floor(nearest / 4));
+        // Degrees become radians, and angles are added, with an error of a few units in the last place.
+        return nearest != 0
+            ? Math.Abs(turned - nearest) <= 4e-16 * Math.Abs(nearest)
+            : Radians == 0;
+    }
 }

@@ -11,6 +11,9 @@ namespace TemplateForge.Geometry;
 /// </remarks>
 public readonly record struct Segment
 {
+    /// <summary>A rise, in mm, that no double tells from none 100 m away from the origin: such an arc is a line.</summary>
+    private const double Straight = 1e-12;
+
     private Segment(Point start, Point end, double bulge) => (Start, End, Bulge) = (start, end, bulge);
 
     public Point Start { get; }
@@ -26,7 +29,7 @@ public readonly record struct Segment
     /// <summary>Radius of the arc; infinite for a line.</summary>
     public double Radius => IsLine ? double.PositiveInfinity : Start.DistanceTo(End) * (1 + Bulge * Bulge) / (4 * Math.Abs(Bulge));
 
-    /// <summary>Centre of the arc.</summary>
+    /// <summary>Centre of the arc. For a nearly straight one it lies far off and is as inexact as it is far.</summary>
     /// <exception cref="InvalidOperationException">The segment is a line.</exception>
     public Point Centre => IsLine
         ? throw new InvalidOperationException("A line has no centre.")
@@ -43,8 +46,8 @@ public readonly record struct Segment
             if (IsLine) return bounds;
             foreach (var quarter in (ReadOnlySpan<Vector>)[new(1, 0), new(0, 1), new(-1, 0), new(0, -1)])
             {
-                var extreme = Centre + quarter * Radius;
-                if ((End - Start).Cross(extreme - Start) * Bulge < 0) bounds = bounds.Joined(new Box(extreme, extreme));
+                var extreme = Extreme(quarter);
+                bounds = bounds.Joined(new Box(extreme, extreme));
             }
             return bounds;
         }
@@ -60,7 +63,8 @@ public readonly record struct Segment
             throw new ArgumentException($"A segment needs two ends, but {start} and {end} are one point.", nameof(end));
         if (!(Math.Abs(bulge) <= 1))
             throw new ArgumentException($"A segment turns through half a circle at most; bulge {bulge} asks for more.", nameof(bulge));
-        return new(start, end, bulge);
+        var rise = Math.Abs(bulge) * start.DistanceTo(end) / 2;
+        return new(start, end, rise < Straight ? 0 : bulge);
     }
 
     public Segment Reversed() => new(End, Start, -Bulge);
@@ -80,12 +84,28 @@ public readonly record struct Segment
     public Vector DirectionAt(double share) =>
         IsLine ? (End - Start).Unit : (End - Start).Unit.Turned(Sweep * (share - 0.5));
 
+    /// <summary>The point that lies furthest in a direction.</summary>
+    public Point Extreme(Vector direction)
+    {
+        var end = (End - Start).Dot(direction) > 0 ? End : Start;
+        if (IsLine) return end;
+        // There the arc runs square to the direction. Its place comes from the angle turned to get there, not from the
+        // centre, which lies so far off a nearly straight arc that nothing of its coordinates can be relied on.
+        var square = Bulge > 0 ? direction.Left : -direction.Left;
+        var turn = Math.Atan2(StartDirection.Cross(square), StartDirection.Dot(square));
+        var share = turn / Sweep.Radians;
+        return share is > 0 and < 1 ? At(share) : end;
+    }
+
     /// <summary>The part between two shares of the length.</summary>
     /// <exception cref="ArgumentException">The part is shorter than <see cref="Tolerance.Merge"/>.</exception>
-    public Segment Part(double from, double to) =>
-        Arc(At(from), At(to), IsLine ? 0 : Math.Tan(Sweep.Radians * (to - from) / 4));
+    public Segment Part(double from, double to) => from == 0 && to == 1
+        ? this
+        : Arc(At(from), At(to), IsLine ? 0 : Math.Tan(Sweep.Radians * (to - from) / 4));
 
     public override string ToString() => FormattableString.Invariant($"{Start} to {End}, bulge {Bulge}");
 
     public Segment Placed(Placement by) => Arc(by.Of(Start), by.Of(End), by.Mirrors ? -Bulge : Bulge);
+
+    public override string ToString() => IsLine ? $"line {Start} to {End}" : $"arc {Start} to {End}, bulge {Bulge}";
 }

@@ -26,6 +26,7 @@ public readonly record struct Vector(double X, double Y)
 
     public Vector Turned(Angle by) => new(X * by.Cos - Y * by.Sin, X * by.Sin + Y * by.Cos);
 
+    // What a record would print, its vectors among it, would never end.
     public override string ToString() => FormattableString.Invariant($"({X}, {Y})");
 
     public static Vector operator +(Vector a, Vector b) => new(a.X + b.X, a.Y + b.Y);

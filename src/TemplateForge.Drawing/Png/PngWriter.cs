@@ -1,0 +1,32 @@
+using SkiaSharp;
+using TemplateForge.Geometry;
+
+namespace TemplateForge.Drawing;
+
+/// <summary>Writes a picture of a drawing.</summary>
+public static class PngWriter
+{
+    /// <param name="drawing">What is shown.</param>
+    /// <param name="width">Width in pixels; the height follows from the drawing.</param>
+    /// <param name="margin">White border in mm.</param>
+    /// <exception cref="ArgumentException">There is nothing to show, or no room for it.</exception>
+    public static byte[] Write(LineDrawing drawing, int width, double margin)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(width, 1);
+        var frame = Frame.Of(drawing, margin);
+        var perMm = width / frame.Width;
+        var height = Math.Max(1, (int)Math.Ceiling(frame.Height * perMm - 1e-6));
+
+        using var bitmap = new SKBitmap(new SKImageInfo(width, height, SKColorType.Rgba8888, SKAlphaType.Opaque));
+        using (var canvas = new SKCanvas(bitmap))
+        {
+            canvas.Clear(SKColors.White);
+            canvas.Scale((float)perMm);
+            // A line thinner than a pixel fades: on a screen it is drawn as one.
+            new Painter(canvas, frame.Height, leastWidth: 1 / perMm)
+                .Draw(drawing, Placement.Moved(Point.Origin - frame.Min), new(Point.Origin, new(frame.Width, frame.Height)));
+        }
+        using var data = bitmap.Encode(SKEncodedImageFormat.Png, quality: 100);
+        return data.ToArray();
+    }
+}

@@ -1,0 +1,54 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using TemplateForge.Geometry;
+
+namespace TemplateForge.Drawing;
+
+/// <summary>A line of a known length that is measured on every printed page before anything is marked from it.</summary>
+internal sealed record ScaleCheck(double Length, ImmutableArray<Mark> Lines, ImmutableArray<Mark> Lettering)
+{
+    private const double Step = 50;
+    private const double Longest = 200;
+    private const double EndTick = 2;
+    private const double TextHeight = 2.2;
+    private const double TickBox = 3;
+    private const double Clear = 1;
+
+    /// <summary>Lies along the bottom of a box.</summary>
+    public static ScaleCheck Level(Box strip) =>
+        Of(new(strip.Min.X, strip.Min.Y + EndTick + 0.5), Angle.Zero, strip.Width, LengthIn(strip.Width));
+
+    /// <summary>Stands along the right of a box, to be read from the right.</summary>
+    public static ScaleCheck Upright(Box strip) =>
+        Of(new(strip.Max.X - EndTick, strip.Min.Y), Angle.QuarterTurn, strip.Height, LengthIn(strip.Height));
+
+    private static double LengthIn(double room) => Math.Min(Longest, Math.Floor(room / Step) * Step);
+
+    private static ScaleCheck Of(Point start, Angle turn, double room, double length)
+    {
+        var place = Placement.Turned(turn, Point.Origin).Then(Placement.Moved(start - Point.Origin));
+        var text = string.Create(CultureInfo.InvariantCulture,
+            $"{length} mm: measure before use; if it is not, print again at 100 % (no fit to page)");
+        var (boxAt, words) = (EndTick + Clear, "measured");
+        var boxed = TickBox + Clear + Alphabet.Width(words, TextHeight);
+        var height = Furniture.HeightThatFits(text, room - boxed - 4 * Clear, TextHeight);
+        var boxX = Math.Min(room - boxed, Alphabet.Width(text, height) + 4 * Clear);
+        var lines = new List<Mark> { Line(0, 0, length, 0) };
+        for (var x = 0; x <= length; x += 10)
+        {
+            var tick = x == 0 || x == (int)length ? EndTick : x % (int)Step == 0 ? EndTick * 0.6 : EndTick * 0.3;
+            lines.Add(Line(x, -tick, x, tick));
+        }
+        Point[] box = [new(boxX, boxAt), new(boxX + TickBox, boxAt), new(boxX + TickBox, boxAt + TickBox), new(boxX, boxAt + TickBox)];
+        lines.Add(new ClosedStroke(new(Enumerable.Range(0, 4).Select(i => Segment.Line(box[i], box[(i + 1) % 4])))));
+        return new(
+            length,
+            [.. lines.Select(l => l.Placed(place))],
+            [
+                new Lettering(text, place.Of(new Point(0, boxAt)), height, turn, Anchor.BaseStart),
+                new Lettering(words, place.Of(new Point(boxX + TickBox + Clear, boxAt)), TextHeight, turn, Anchor.BaseStart),
+            ]);
+    }
+
+    private static OpenStroke Line(double x0, double y0, double x1, double y1) => new(Path.Line(new(x0, y0), new(x1, y1)));
+}

@@ -1,0 +1,52 @@
+using TemplateForge.Geometry;
+
+namespace TemplateForge.Drawing;
+
+/// <summary>How the strips beside a page's window are shared out, in page coordinates.</summary>
+/// <remarks>
+/// <code>
+///     | side    | window
+///     +---------+--------------------------------------+
+///     |         | (trim here)                          |
+///     | corner  | title               [ ] measured     |  map
+///     |         | |------- scale check -------|        |
+/// </code>
+/// </remarks>
+internal sealed class Strips
+{
+    /// <summary>Kept free next to the window for the word along the trim line.</summary>
+    private const double TrimStrip = 4;
+    private const double WidestMap = 24;
+    private const double LeastMap = 10;
+    private const double ShortestCheck = 100;
+    private const double Clear = 2;
+    private const double LeastSide = 11;
+    private const double LeastFoot = 16;
+
+    /// <exception cref="ArgumentException">The strips are too narrow.</exception>
+    public Strips(TilePlan plan, Tile tile)
+    {
+        var (page, window) = (plan.Printable, tile.PageWindow);
+        var mapWidth = Math.Min(WidestMap, window.Width - ShortestCheck - 2 * Clear);
+        var (side, foot) = (plan.Layout.SideStrip, plan.Layout.FootStrip);
+        if (side < LeastSide || foot < LeastFoot || mapWidth < LeastMap || window.Height < ShortestCheck + 2 * Clear)
+        {
+            throw new ArgumentException(
+                $"Page furniture needs strips of {LeastSide} mm at the side and {LeastFoot} mm at the foot and a window of "
+                + $"{ShortestCheck + LeastMap + 2 * Clear} × {ShortestCheck + 2 * Clear} mm, but they are {side} and {foot} mm and {window.Width} × {window.Height} mm.",
+                nameof(plan));
+        }
+        var top = window.Min.Y - TrimStrip;
+        Corner = new(page.Min + new Vector(0.5, 0.5), new(window.Min.X - Clear, top));
+        Map = new(new(page.Max.X - mapWidth, page.Min.Y + 0.5), new(page.Max.X - 0.5, top));
+        Foot = new(new(window.Min.X + Clear, page.Min.Y), new(Map.Min.X - Clear, top));
+        Side = new(new(page.Min.X, window.Min.Y + Clear), new(window.Min.X - TrimStrip, window.Max.Y));
+        Title = new(new(Foot.Min.X, Foot.Max.Y - 2.6), new(Foot.Max.X, Foot.Max.Y));
+    }
+
+    public Box Corner { get; }
+    public Box Map { get; }
+    public Box Foot { get; }
+    public Box Side { get; }
+    public Box Title { get; }
+}

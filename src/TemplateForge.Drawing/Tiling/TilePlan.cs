@@ -1,0 +1,33 @@
+using System.Collections.Immutable;
+using TemplateForge.Geometry;
+
+namespace TemplateForge.Drawing;
+
+/// <summary>The pages of a drawing.</summary>
+/// <param name="PageWidth">Width in mm of the paper as it is printed, upright or across.</param>
+/// <param name="PageHeight">Its height in mm.</param>
+/// <param name="Margin">Strip along every edge that the printer cannot reach, in mm.</param>
+/// <param name="Layout">What is kept free on every page.</param>
+/// <param name="Columns">Pages side by side, those left out counted.</param>
+/// <param name="Rows">Pages one above the other, those left out counted.</param>
+/// <param name="Tiles">The pages that show something, row by row from the top, each from the left.</param>
+public sealed record TilePlan(
+    double PageWidth, double PageHeight, double Margin, PageLayout Layout, int Columns, int Rows, ImmutableArray<Tile> Tiles)
+{
+    /// <summary>The whole sheet, in page coordinates.</summary>
+    public Box Paper => new(Point.Origin, new(PageWidth, PageHeight));
+
+    /// <summary>What the printer reaches, in page coordinates.</summary>
+    public Box Printable => Paper.Grown(-Margin);
+
+    /// <summary>The edges along which two printed pages are joined.</summary>
+    public IEnumerable<Seam> Seams => Tiles.SelectMany(SeamsUpAndRightOf);
+
+    private IEnumerable<Seam> SeamsUpAndRightOf(Tile tile)
+    {
+        // Seams of pages left out are counted as well: a seam keeps its marks.
+        var number = tile.Row * Columns + tile.Column;
+        foreach (var over in Tiles.Where(t => t.Row == tile.Row && t.Column == tile.Column + 1)) yield return new(number, tile, over);
+        foreach (var over in Tiles.Where(t => t.Row == tile.Row - 1 && t.Column == tile.Column)) yield return new(number, tile, over);
+    }
+}

@@ -1,0 +1,45 @@
+using System.Collections.Immutable;
+using TemplateForge.Geometry;
+
+namespace TemplateForge.Fabrication;
+
+/// <summary>Where a patch is tacked and in which order, so that heat never gathers in one place.</summary>
+public static class TackPlan
+{
+    /// <summary>Tacks that quarter a patch like a clock, 12, 6, 3 and 9 first, then halve what lies between.</summary>
+    /// <param name="outline">The edge that is tacked.</param>
+    /// <param name="pitch">The most between two neighbours along the edge, in mm, more than 0.</param>
+    /// <remarks>Common practice, no source: opposite first, each tack as far as can be from those before it.</remarks>
+    public static ImmutableArray<Tack> Quartered(Contour outline, double pitch)
+    {
+        var quarters = Math.Ceiling(outline.Length / (4 * pitch) - 1e-9);
+        return Numbered(EvenSpacing.FromTheTop(outline, 4 * (int)quarters));
+    }
+
+    /// <summary>A weld at each of the places, in the same kind of order.</summary>
+    /// <param name="places">The places in order round the outline, evenly spaced, the first at 12 o'clock.</param>
+    public static ImmutableArray<Tack> Numbered(ImmutableArray<Point> places)
+    {
+        var order = FurthestFirst(places.Length);
+        return [.. order.Select((place, i) => new Tack(i + 1, places[place]))];
+    }
+
+    // Steps round a ring of so many places. Of those that are furthest from all that were taken, the one furthest from the last.
+    private static List<int> FurthestFirst(int count)
+    {
+        var taken = new List<int>();
+        if (count > 0) taken.Add(0);
+        while (taken.Count < count)
+        {
+            taken.Add(Enumerable.Range(0, count)
+                .Except(taken)
+                .OrderByDescending(place => taken.Min(other => Steps(place, other)))
+                .ThenByDescending(place => Steps(place, taken[^1]))
+                .ThenBy(place => place)
+                .First());
+        }
+        return taken;
+
+        int Steps(int a, int b) => Math.Min(Math.Abs(a - b), count - Math.Abs(a - b));
+    }
+}

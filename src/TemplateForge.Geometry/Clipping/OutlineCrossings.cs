@@ -1,0 +1,34 @@
+using System.Collections.Immutable;
+
+namespace TemplateForge.Geometry;
+
+/// <summary>Where outlines meet.</summary>
+public static class OutlineCrossings
+{
+    /// <summary>The points at which the two outlines cross or touch; of a run that they share, its two ends.</summary>
+    public static ImmutableArray<Point> OutlineMeetings(this Region region, Region other)
+    {
+        var (points, runs) = (new List<Meeting>(), new List<SharedRun>());
+        var others = other.Contours.SelectMany(c => c.Segments).Select(s => (Segment: s, Bounds: s.Bounds.Grown(Tolerance.Merge))).ToArray();
+        foreach (var segment in region.Contours.SelectMany(c => c.Segments))
+        {
+            var bounds = segment.Bounds;
+            foreach (var opposite in others)
+            {
+                if (opposite.Bounds.Touches(bounds)) Meetings.Find(segment, opposite.Segment, points, runs);
+            }
+        }
+
+        var distinct = ImmutableArray.CreateBuilder<Point>();
+        var met = points.Concat(runs.SelectMany(r => new[] { r.From, r.To })).Select(m => m.At);
+        foreach (var p in met.OrderBy(p => p.X).ThenBy(p => p.Y))
+        {
+            // Sorted by x, so a point that is the same one is among the last few.
+            var isKnown = false;
+            for (var i = distinct.Count - 1; i >= 0 && p.X - distinct[i].X <= 10 * Tolerance.Merge && !isKnown; i--)
+                isKnown = p.DistanceTo(distinct[i]) <= 10 * Tolerance.Merge;
+            if (!isKnown) distinct.Add(p);
+        }
+        return distinct.ToImmutable();
+    }
+}

@@ -1,0 +1,21 @@
+using System.Collections.Immutable;
+using TemplateForge.Notation;
+
+namespace TemplateForge.Profiles;
+
+/// <summary>Everything that a profile defines, read and checked.</summary>
+internal sealed record Definitions
+{
+    public required ImmutableArray<Parameter> Parameters { get; init; }
+    public required ImmutableDictionary<string, Term> Values { get; init; }
+    public required ImmutableDictionary<string, ShapeRecipe> Shapes { get; init; }
+    public required ImmutableDictionary<string, PointTerm> Points { get; init; }
+    public required ImmutableArray<Rule> Rules { get; init; }
+    public required ImmutableArray<PieceRecipe> Pieces { get; init; }
+    public required ImmutableArray<Conditional<string>> Cautions { get; init; }
+    public required ImmutableArray<Conditional<Chosen<FilledText>>> Steps { get; init; }
+
+    /// <summary>When a parameter is asked for, in the profile's words; empty for always.</summary>
+    public string WhenOf(string parameter) =>
+        Parameters.Where(p => p.Name == parameter).Select(p => p.WhenText).FirstOrDefault("");
+}

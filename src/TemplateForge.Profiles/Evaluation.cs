@@ -1,0 +1,205 @@
+using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
+using TemplateForge.Geometry;
+using TemplateForge.Notation;
+
+namespace TemplateForge.Profiles;
+
+/// <summary>One set of values put into a profile: works out what is asked for, once, and complains of what cannot be.</summary>
+/// <remarks>
+/// A value, point or shape is worked out when something needs it, so that what belongs to another choice is never touched. Every
+/// Try that answers false has complained, or one that it asked has.
+/// </remarks>
+internal sealed class Evaluation(Definitions definitions, ImmutableDictionary<string, Value> parameters, ICollection<Complaint> complaints)
+    : IExpressionValues
+{
+    /// <summary>The most holes or tacks in one row: a profile from a stranger must not keep a computer busy for ever.</summary>
+    public const int MostRepeats = 500;
+
+    // Coordinates in a shop lie within ±100 m; there the geometry keeps its promises.
+    private const double Reach = 100_000;
+    private const int MostSegments = 20_000;
+
+    private readonly Dictionary<string, Value> values = [];
+    private readonly Dictionary<string, Region> shapes = [];
+    private readonly Dictionary<string, Point> points = [];
+    private readonly HashSet<string> failed = [];
+    private readonly HashSet<string> inProgress = [];
+
+    /// <summary>Complains, once for each thing that is wrong, and answers false.</summary>
+    public bool Refuse(Complaint complaint)
+    {
+        if (!complaints.Contains(complaint)) complaints.Add(complaint);
+        return false;
+    }
+
+    public bool TryLength(Term term, out double millimetres) => TryNumber(term, out millimetres);
+
+    /// <summary>A length that must be more than 0.</summary>
+    public bool TrySize(Term term, out double millimetres) =>
+        TryNumber(term, out millimetres)
+        && (millimetres > Tolerance.Length || Refuse(Wordings.SizeNotPositive(term.Place, millimetres)));
+
+    public bool TryAngle(Term term, out Angle angle)
+    {
+        var found = TryNumber(term, out var degrees);
+        angle = Angle.FromDegrees(degrees);
+        return found;
+    }
+
+    public bool TryTruth(Term term, out bool truth)
+    {
+        truth = false;
+        if (!term.Expression.TryEvaluate(this, complaints, out var value)) return false;
+        truth = value.AsTruth();
+        return true;
+    }
+
+    /// <summary>Whether every condition holds.</summary>
+    public bool TryHolds(ImmutableArray<Term> conditions, out bool holds)
+    {
+        holds = true;
+        foreach (var condition in conditions)
+        {
+            if (!TryTruth(condition, out var truth)) return false;
+            if (truth) continue;
+            holds = false;
+            break;
+        }
+        return true;
+    }
+
+    public bool TryText(FilledText text, out string filled) => text.TryFill(this, complaints, out filled);
+
+    public bool TryChosenText(Chosen<FilledText> text, out string filled)
+    {
+        filled = "";
+        return TryPick(text, out var chosen) && TryText(chosen, out filled);
+    }
+
+    public delegate bool Maker<TIn, TOut>(TIn recipe, out TOut made);
+
+    /// <summary>Makes every thing whose conditions hold.</summary>
+    public bool TryMany<TIn, TOut>(ImmutableArray<Conditional<TIn>> recipes, Maker<TIn, TOut> make, out ImmutableArray<TOut> made)
+    {
+        var sound = true;
+        var things = ImmutableArray.CreateBuilder<TOut>();
+        foreach (var recipe in recipes)
+        {
+            if (!TryHolds(recipe.When, out var holds)) sound = false;
+            else if (holds && make(recipe.Thing, out var thing)) things.Add(thing);
+            else sound &= !holds;
+        }
+        made = things.ToImmutable();
+        return sound;
+    }
+
+    public bool TryPoint(PointTerm term, out Point point) => term.TryFind(this, out point);
+
+    public bool IsWithinReach(Point point, Place place) =>
+        (Math.Abs(point.X) <= Reach && Math.Abs(point.Y) <= Reach) || Refuse(Wordings.OutOfReach(place, point));
+
+    public bool TryPick<T>(Chosen<T> chosen, [MaybeNullWhen(false)] out T thing)
+    {
+        thing = default;
+        if (chosen.By.Length == 0) return chosen.Options.TryGetValue("", out thing);
+        return TryValue(chosen.By, chosen.Place, out var word) && chosen.Options.TryGetValue(word.AsWord(), out thing);
+    }
+
+    public bool TryNamedPoint(string name, Place place, out Point point) =>
+        TryOnce(points, name, place, out point, (out Point made) => definitions.Points[name].TryFind(this, out made));
+
+    public bool TryShape(ShapeName shape, out Region region)
+    {
+        var found = TryOnce(shapes, shape.Name, shape.Place, out var made, (out Region fresh) => TryMakeShape(shape.Name, out fresh));
+        region = made ?? Region.Empty;
+        return found;
+    }
+
+    public bool TryShapes(ImmutableArray<ShapeName> names, out ImmutableArray<Region> regions)
+    {
+        var found = true;
+        var made = ImmutableArray.CreateBuilder<Region>();
+        foreach (var name in names)
+        {
+            found &= TryShape(name, out var region);
+            made.Add(region);
+        }
+        regions = made.ToImmutable();
+        return found;
+    }
+
+    /// <summary>The one outer contour of a shape.</summary>
+    public bool TryOutline(ShapeName shape, [MaybeNullWhen(false)] out Contour outline)
+    {
+        outline = null;
+        if (!TryShape(shape, out var region)) return false;
+        var outer = region.Contours.Where(c => c.IsCounterClockwise).ToList();
+        if (outer.Count != 1) return Refuse(Wordings.NotOneOutline(shape, outer.Count));
+        outline = outer[0];
+        return true;
+    }
+
+    /// <summary>A parameter or derived value by its name.</summary>
+    public bool TryValue(string name, Place place, [MaybeNullWhen(false)] out Value value)
+    {
+        if (parameters.TryGetValue(name, out value)) return true;
+        if (definitions.Values.TryGetValue(name, out var term))
+            return TryOnce(values, name, place, out value, (out Value made) => term.Expression.TryEvaluate(this, complaints, out made!));
+        // A parameter that is known but has no value now is not asked for with these choices.
+        return Refuse(Wordings.ParameterNotAskedFor(place, name, definitions.WhenOf(name)));
+    }
+
+    /// <summary>A measure of shapes and points.</summary>
+    public bool TryMeasure(string function, ImmutableArray<string> of, Place place, out Quantity measure)
+    {
+        measure = default;
+        var things = new List<Thing>();
+        foreach (var name in of)
+        {
+            if (definitions.Points.ContainsKey(name))
+            {
+                if (!TryNamedPoint(name, place, out var point)) return false;
+                things.Add(new Thing(point));
+                continue;
+            }
+            if (!TryShape(new(name, place), out var shape)) return false;
+            if (shape.IsEmpty) return Refuse(Wordings.ShapeIsEmpty(new(name, place)));
+            things.Add(new Thing(shape));
+        }
+        measure = Measures.Of(function, things);
+        return true;
+    }
+
+    private bool TryNumber(Term term, out double number)
+    {
+        number = 0;
+        if (!term.Expression.TryEvaluate(this, complaints, out var value)) return false;
+        number = value.AsQuantity().Value;
+        return true;
+    }
+
+    private bool TryMakeShape(string name, out Region region)
+    {
+        var recipe = definitions.Shapes[name];
+        if (!recipe.TryMake(this, out region)) return false;
+        if (region.Contours.Sum(c => c.Segments.Length) > MostSegments) return Refuse(Wordings.TooManySegments(recipe.Place, name, MostSegments));
+        return region.IsEmpty
+            || (IsWithinReach(region.Bounds.Min, recipe.Place) && IsWithinReach(region.Bounds.Max, recipe.Place));
+    }
+
+    private delegate bool Maker<T>(out T made);
+
+    // Worked out once and remembered; what needs itself is complained of, and what failed fails again without a second complaint.
+    private bool TryOnce<T>(Dictionary<string, T> known, string name, Place place, [MaybeNullWhen(false)] out T thing, Maker<T> make)
+    {
+        if (known.TryGetValue(name, out thing)) return true;
+        if (failed.Contains(name)) return false;
+        if (!inProgress.Add(name)) return Refuse(Wordings.NeedsItself(place, name));
+        var made = make(out thing!);
+        inProgress.Remove(name);
+        if (made) known[name] = thing;
+        else failed.Add(name);
+        return made;
+    }
+}

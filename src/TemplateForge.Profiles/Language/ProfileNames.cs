@@ -1,0 +1,81 @@
+using System.Collections.Immutable;
+using TemplateForge.Notation;
+
+namespace TemplateForge.Profiles;
+
+/// <summary>Every name that a profile defines and what it stands for, known before any expression is checked.</summary>
+/// <remarks>Parameters, values, shapes and points share one set of names, so that no name means two things.</remarks>
+internal sealed class ProfileNames : IExpressionNames
+{
+    private readonly Dictionary<string, ValueKind> kinds = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Expression> values = new(StringComparer.Ordinal);
+    private readonly HashSet<string> inProgress = new(StringComparer.Ordinal);
+    private readonly HashSet<string> shapes = new(StringComparer.Ordinal);
+    private readonly HashSet<string> points = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Place> places = new(StringComparer.Ordinal);
+
+    public IEnumerable<string> AllNames => kinds.Keys.Concat(values.Keys).Order(StringComparer.Ordinal);
+    public IEnumerable<string> AllMeasures => Measures.Names;
+    public IEnumerable<string> AllShapes => shapes.Concat(points).Order(StringComparer.Ordinal);
+    public IEnumerable<string> Shapes => shapes.Order(StringComparer.Ordinal);
+    public IEnumerable<string> Points => points.Order(StringComparer.Ordinal);
+    public IEnumerable<string> Choices => kinds.Where(k => k.Value is ChoiceKind).Select(k => k.Key).Order(StringComparer.Ordinal);
+
+    public void AddParameter(ScalarNode name, ValueKind kind, ICollection<Complaint> complaints)
+    {
+        if (IsNew(name, complaints)) kinds[name.Text] = kind;
+    }
+
+    public void AddValue(ScalarNode name, Expression expression, ICollection<Complaint> complaints)
+    {
+        if (IsNew(name, complaints)) values[name.Text] = expression;
+    }
+
+    public void AddShape(ScalarNode name, ICollection<Complaint> complaints)
+    {
+        if (IsNew(name, complaints)) shapes.Add(name.Text);
+    }
+
+    public void AddPoint(ScalarNode name, ICollection<Complaint> complaints)
+    {
+        if (IsNew(name, complaints)) points.Add(name.Text);
+    }
+
+    public bool KnowsShape(string name) => shapes.Contains(name) || points.Contains(name);
+
+    public bool IsShape(string name) => shapes.Contains(name);
+
+    public bool IsPoint(string name) => points.Contains(name);
+
+    public bool TryMeasure(string function, int arity, out Dimension dimension) => Measures.TryFind(function, arity, out dimension);
+
+    public bool TryKind(string name, out ValueKind kind)
+    {
+        if (kinds.TryGetValue(name, out kind!)) return true;
+        kind = ValueKind.Number;
+        if (!values.TryGetValue(name, out var expression)) return false;
+        // What a derived value is follows from its expression. A circle is complained of when values are put in; a faulty
+        // expression where it stands.
+        if (!inProgress.Add(name)) return true;
+        var found = expression.TryCheck(this, new List<Complaint>(), out kind);
+        inProgress.Remove(name);
+        if (found) kinds[name] = kind;
+        return true;
+    }
+
+    /// <summary>The words of a choice parameter; none where the name is not a choice.</summary>
+    public ImmutableArray<string> OptionsOf(string name) =>
+        kinds.TryGetValue(name, out var kind) && kind is ChoiceKind choice ? choice.Options : [];
+
+    private bool IsNew(ScalarNode name, ICollection<Complaint> complaints)
+    {
+        if (!Expression.IsName(name.Text) || Expression.IsReserved(name.Text))
+        {
+            complaints.Add(Wordings.NotAName(name.Place, name.Text));
+            return false;
+        }
+        if (places.TryAdd(name.Text, name.Place)) return true;
+        complaints.Add(Wordings.NameTaken(name.Place, name.Text, places[name.Text]));
+        return false;
+    }
+}

@@ -1,0 +1,170 @@
+using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
+using TemplateForge.Fabrication;
+using TemplateForge.Geometry;
+using TemplateForge.Notation;
+
+namespace TemplateForge.Profiles;
+
+/// <summary>How one piece is made from shapes and values.</summary>
+internal sealed record PieceRecipe
+{
+    public required Place Place { get; init; }
+    public required string Name { get; init; }
+    public required ImmutableArray<Term> When { get; init; }
+    public required string Title { get; init; }
+    public required PieceKind Kind { get; init; }
+    public required ShapeName Shape { get; init; }
+
+    /// <summary>The panel before it is cut; none unless something is cut away.</summary>
+    public required ImmutableArray<ShapeName> Before { get; init; }
+
+    public required Term Thickness { get; init; }
+    public required int Quantity { get; init; }
+    public required ImmutableArray<Term> RoughCut { get; init; }
+    public required string FaceUp { get; init; }
+    public required ImmutableArray<Conditional<(PointTerm From, PointTerm To)>> Edges { get; init; }
+    public required ImmutableArray<Conditional<DatumRecipe>> Datums { get; init; }
+    public required ImmutableArray<Conditional<CentreRecipe>> Centres { get; init; }
+    public required ImmutableArray<Conditional<(string Label, ShapeName Along)>> GuideLines { get; init; }
+    public required ImmutableArray<Conditional<Chosen<TackRecipe>>> Tacks { get; init; }
+    public required ImmutableArray<Conditional<CheckRecipe>> Checks { get; init; }
+    public required ImmutableArray<Conditional<Chosen<FilledText>>> Notes { get; init; }
+
+    /// <summary>Makes the piece.</summary>
+    /// <param name="from">The values that are put in.</param>
+    /// <param name="arrows">FRONT, UP: the same for all the pieces of a profile.</param>
+    /// <param name="piece">The piece, for the hand that the profile is drawn for.</param>
+    public bool TryMake(Evaluation from, ImmutableArray<Arrow> arrows, [MaybeNullWhen(false)] out Piece piece)
+    {
+        piece = null;
+        var sound = from.TryShape(Shape, out var shape);
+        sound &= from.TryShapes(Before, out var before);
+        sound &= from.TrySize(Thickness, out var thickness);
+        var rough = 0.0;
+        if (!RoughCut.IsEmpty) sound &= from.TryLength(RoughCut[0], out rough);
+        if (sound && shape.IsEmpty) sound = from.Refuse(Wordings.ShapeIsEmpty(Shape));
+
+        sound &= from.TryMany<(PointTerm From, PointTerm To), Path>(Edges, TryEdge, out var edges);
+        sound &= from.TryMany<DatumRecipe, Datum>(Datums, TryDatum, out var datums);
+        sound &= from.TryMany(Centres, (CentreRecipe c, out ImmutableArray<CentreLine> lines) => c.TryMake(from, out lines), out var centres);
+        sound &= from.TryMany<(string Label, ShapeName Along), GuideLine>(GuideLines, TryGuideLine, out var guides);
+        sound &= from.TryMany<Chosen<TackRecipe>, ImmutableArray<Tack>>(Tacks, TryTacks, out var tacks);
+        sound &= from.TryMany<CheckRecipe, DistanceCheck>(Checks, TryCheck, out var checks);
+        sound &= from.TryMany(Notes, (Chosen<FilledText> note, out string text) => from.TryChosenText(note, out text), out var notes);
+        if (!sound) return false;
+
+        piece = new Piece
+        {
+            Name = Name,
+            Title = Title,
+            Kind = Kind,
+            Shape = shape,
+            Before = before.IsEmpty ? Region.Empty : before[0],
+            Edges = edges,
+            Quantity = Quantity,
+            Thickness = thickness,
+            RoughAllowance = rough,
+            FaceUp = FaceUp,
+            Arrows = arrows,
+            Datums = datums,
+            CentreLines = [.. centres.SelectMany(c => c)],
+            GuideLines = guides,
+            Tacks = [.. tacks.SelectMany(t => t)],
+            Checks = checks,
+            Notes = notes,
+        };
+        return true;
+
+        bool TryEdge((PointTerm From, PointTerm To) edge, out Path path)
+        {
+            path = null!;
+            if (!(from.TryPoint(edge.From, out var a) & from.TryPoint(edge.To, out var b))) return false;
+            if (a.DistanceTo(b) <= Tolerance.Length) return from.Refuse(Wordings.StepWithoutLength(edge.To.Place, b));
+            path = Path.Line(a, b);
+            return true;
+        }
+
+        bool TryDatum(DatumRecipe datum, out Datum made)
+        {
+            var diameter = 0.0;
+            var found = from.TryPoint(datum.At, out var at) & (datum.Hole.IsEmpty || from.TrySize(datum.Hole[0], out diameter));
+            made = new(datum.Label, at, diameter);
+            return found;
+        }
+
+        bool TryGuideLine((string Label, ShapeName Along) guide, out GuideLine made)
+        {
+            var found = from.TryShape(guide.Along, out var along);
+            made = new(guide.Label, along);
+            return found && (!along.IsEmpty || from.Refuse(Wordings.ShapeIsEmpty(guide.Along)));
+        }
+
+        bool TryTacks(Chosen<TackRecipe> chosen, out ImmutableArray<Tack> made)
+        {
+            made = [];
+            return from.TryPick(chosen, out var recipe) && recipe.TryMake(from, out made);
+        }
+
+        bool TryCheck(CheckRecipe check, out DistanceCheck made)
+        {
+            var found = from.TryPoint(check.From, out var a) & from.TryPoint(check.To, out var b);
+            made = new(check.What, a, b, check.Measured);
+            return found;
+        }
+    }
+}
+
+internal sealed record DatumRecipe(string Label, PointTerm At, ImmutableArray<Term> Hole);
+
+internal sealed record CheckRecipe(string What, PointTerm From, PointTerm To, CheckDirection Measured);
+
+/// <summary>A straight centre line, or two that cross.</summary>
+internal abstract record CentreRecipe
+{
+    public abstract bool TryMake(Evaluation from, out ImmutableArray<CentreLine> lines);
+}
+
+internal sealed record CentreLineRecipe(PointTerm From, PointTerm To) : CentreRecipe
+{
+    public override bool TryMake(Evaluation from, out ImmutableArray<CentreLine> lines)
+    {
+        var found = from.TryPoint(From, out var a) & from.TryPoint(To, out var b);
+        lines = [new(a, b)];
+        return found;
+    }
+}
+
+internal sealed record CentreCrossRecipe(PointTerm Centre, Term Turned, Term HalfLengthX, Term HalfLengthY) : CentreRecipe
+{
+    public override bool TryMake(Evaluation from, out ImmutableArray<CentreLine> lines)
+    {
+        lines = [];
+        if (!(from.TryPoint(Centre, out var centre)
+            & from.TryAngle(Turned, out var turned)
+            & from.TrySize(HalfLengthX, out var a)
+            & from.TrySize(HalfLengthY, out var b))) return false;
+        var (along, across) = (Vector.Polar(a, turned), Vector.Polar(b, turned + Angle.QuarterTurn));
+        lines = [new(centre - along, centre + along), new(centre - across, centre + across)];
+        return true;
+    }
+}
+
+/// <summary>Tacks round an outline.</summary>
+/// <param name="Round">The outline.</param>
+/// <param name="Pitch">The distance between neighbours.</param>
+/// <param name="Quartered">Quartered like a clock with no more than the pitch between neighbours, or just as near to the pitch as
+/// may be, as holes along the same outline are.</param>
+internal sealed record TackRecipe(ShapeName Round, Term Pitch, bool Quartered)
+{
+    public bool TryMake(Evaluation from, out ImmutableArray<Tack> tacks)
+    {
+        tacks = [];
+        if (!from.TryOutline(Round, out var outline) || !from.TrySize(Pitch, out var pitch)) return false;
+        if (outline.Length / pitch > Evaluation.MostRepeats) return from.Refuse(Wordings.TooManyRepeats(Pitch.Place, outline.Length / pitch));
+        tacks = Quartered
+            ? TackPlan.Quartered(outline, pitch)
+            : TackPlan.Numbered(EvenSpacing.FromTheTop(outline, EvenSpacing.CountNearest(outline, pitch)));
+        return true;
+    }
+}

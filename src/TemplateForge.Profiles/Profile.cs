@@ -1,0 +1,100 @@
+using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
+using TemplateForge.Fabrication;
+using TemplateForge.Notation;
+using TemplateForge.Shop;
+
+namespace TemplateForge.Profiles;
+
+/// <summary>A repeatable modification, read from one YAML file and found to be sound.</summary>
+public sealed class Profile
+{
+    private readonly Definitions definitions;
+    private readonly ImmutableArray<Arrow> arrows;
+    private readonly ShopTables shop;
+
+    internal Profile(Definitions definitions, ImmutableArray<Arrow> arrows, ShopTables shop) =>
+        (this.definitions, this.arrows, this.shop) = (definitions, arrows, shop);
+
+    public required TextFile Source { get; init; }
+    public required string Name { get; init; }
+    public required int Version { get; init; }
+    public required string Title { get; init; }
+    public required string About { get; init; }
+
+    /// <summary>The hand for which it is drawn.</summary>
+    public required Hand Hand { get; init; }
+
+    public ImmutableArray<ParameterInfo> Parameters => [.. definitions.Parameters.SelectMany(p => p.Infos)];
+
+    /// <summary>Reads a profile; every complaint about the file comes at once.</summary>
+    public static bool TryRead(TextFile source, ShopTables shop, ICollection<Complaint> complaints, [MaybeNullWhen(false)] out Profile profile) =>
+        ProfileReader.TryRead(source, shop, complaints, out profile);
+
+    /// <summary>Puts values into the profile.</summary>
+    /// <param name="settings">What the fabricator gave; the others stand at their defaults.</param>
+    /// <param name="hand">The hand that is wanted; <see cref="Hand.Either"/> when, and only when, the profile is for either.</param>
+    /// <param name="measuredOn">The hand on which the values were measured.</param>
+    /// <param name="complaints">Where complaints about the values go, all of them at once.</param>
+    /// <param name="modification">The exact shapes and what to know about them.</param>
+    /// <exception cref="ArgumentException">The profile is for either hand and one is wanted, or the other way round.</exception>
+    public bool TryMake(
+        ImmutableArray<Setting> settings,
+        Hand hand,
+        Hand measuredOn,
+        ICollection<Complaint> complaints,
+        [MaybeNullWhen(false)] out Modification modification)
+    {
+        if ((hand == Hand.Either) != (Hand == Hand.Either))
+            throw new ArgumentException($"{Name} is drawn for the hand {Hand}, so it cannot be made for {hand}.", nameof(hand));
+        modification = null;
+        if (!UsedValues.TryRead(Name, definitions, settings, complaints, out var parameters, out var used)) return false;
+        var evaluation = new Evaluation(definitions, parameters, complaints);
+
+        var kept = true;
+        foreach (var rule in definitions.Rules) kept &= rule.IsKept(evaluation);
+        if (!kept) return false;
+
+        var sound = evaluation.TryMany(
+            [.. definitions.Pieces.Select(p => new Conditional<PieceRecipe>(p.When, p))],
+            (PieceRecipe recipe, out Piece piece) => recipe.TryMake(evaluation, arrows, out piece!),
+            out var pieces);
+        sound &= evaluation.TryMany(
+            definitions.Cautions,
+            (string name, out Caution caution) => shop.Cautions.TryGetValue(name, out caution!),
+            out var cautions);
+        sound &= evaluation.TryMany(
+            definitions.Steps,
+            (Chosen<FilledText> step, out string text) => evaluation.TryChosenText(step, out text),
+            out var steps);
+        if (!sound) return false;
+
+        modification = new Modification
+        {
+            Shop = shop.Name,
+            Profile = Name,
+            Version = Version,
+            Title = Title,
+            About = About,
+            Hand = hand,
+            HandWasMeasured = hand == measuredOn,
+            Values = used,
+            Pieces = hand == Hand ? pieces : [.. pieces.Select(p => p.Mirrored())],
+            Cautions = cautions,
+            Steps = steps,
+        };
+        return true;
+    }
+
+    /// <summary>Sets of values that between them choose every word of every choice at least once, the rest at their defaults: what
+    /// a check of a profile tries out.</summary>
+    public IEnumerable<ImmutableArray<Setting>> Rehearsals()
+    {
+        yield return [];
+        foreach (var choice in definitions.Parameters.OfType<ChoiceParameter>())
+        {
+            foreach (var option in choice.Options.Where(o => o.Word != choice.Default))
+                yield return [new Setting(choice.Name, option.Word, choice.Place)];
+        }
+    }
+}

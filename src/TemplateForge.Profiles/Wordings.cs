@@ -1,0 +1,233 @@
+using System.Globalization;
+using TemplateForge.Geometry;
+using TemplateForge.Notation;
+
+namespace TemplateForge.Profiles;
+
+/// <summary>Every sentence with which a profile, or a value put into it, is complained of.</summary>
+internal static class Wordings
+{
+    public static Complaint NoLibrary(string folder) =>
+        new(folder, 1, 1, "There is no library of profiles here.", "Put the folder profiles beside the program.");
+
+    public static Complaint UnknownProfile(Place place, string name, IEnumerable<string> known) => Unknown(place, name, "profile in the library", known);
+
+    public static Complaint FileTooLarge(string file, int most) =>
+        new(file, 1, 1, "This file is too large for a text that a person wrote.", $"Keep it under {most / 1000} kB.");
+
+    public static Complaint FileUnreadable(string file, bool missing) =>
+        new(file, 1, 1, missing ? "There is no such file." : "This file cannot be read.", missing ? "Check its name." : "Check that you may read it.");
+
+    public static Complaint UnknownParameter(Setting setting, string profile, IEnumerable<string> known) =>
+        setting.Place.Complain(
+            $"{profile} has no parameter {setting.Name}.",
+            Spelling.Nearest(setting.Name, known, out var nearest)
+                ? $"Did you mean {nearest}?"
+                : $"Its parameters are {string.Join(", ", known)}.");
+
+    public static Complaint GivenTwice(Setting setting, string parameter) =>
+        setting.Place.Complain(
+            setting.Name == parameter ? $"{parameter} is given twice." : $"{setting.Name} gives {parameter}, which is given already.",
+            "Give it once.");
+
+    public static Complaint NotAskedFor(Setting setting, string when) =>
+        setting.Place.Complain(
+            $"{setting.Name} is given, but it is only asked for when {when}.",
+            $"Leave {setting.Name} out, or change what it depends on.");
+
+    public static Complaint OutOfRange(Setting setting, string parameter, Quantity value, ValueRange range) =>
+        setting.ValuePlace.Complain(
+            setting.Name == parameter
+                ? $"{parameter} is {value}, but takes {range}."
+                : $"{setting.Name} {setting.Text.Trim()} makes {parameter} {value}, but it takes {range}.",
+            value.Value < range.Least.Value ? $"Raise it to {range.Least} or more." : $"Lower it to {range.Most} or less.");
+
+    public static Complaint UnknownOption(Place place, string word, string parameter, IEnumerable<string> options) =>
+        place.Complain(
+            $"{parameter} is {Quoted(word)}, which is none of its choices.",
+            Spelling.Nearest(word, options, out var nearest)
+                ? $"Did you mean {nearest}?"
+                : $"Choose one of {string.Join(", ", options)}.");
+
+    public static Complaint WrongHand(Place place, string profile) =>
+        place.Complain($"{profile} fits either hand: its pieces are their own mirror image.", "Leave the hand out.");
+
+    public static Complaint NeedsItself(Place place, string name) =>
+        place.Complain($"{name} needs itself to be worked out.", "Follow its names and break the circle.");
+
+    public static Complaint ParameterNotAskedFor(Place place, string name, string when) =>
+        place.Complain($"{name} is used here, but it is only asked for when {when}.", $"Use {name} only where {when}.");
+
+    public static Complaint OutOfReach(Place place, Point point) =>
+        place.Complain($"The point ({Mm(point.X)}, {Mm(point.Y)}) lies further than 100 m out.", "Check the values that lead there.");
+
+    public static Complaint SizeNotPositive(Place place, double size) =>
+        place.Complain($"This comes to {Mm(size)}, but must be more than 0.", "Check the values that lead there.");
+
+    public static Complaint EllipseTooLong(Place place, double a, double b, double most) =>
+        place.Complain(
+            $"An ellipse {Mm(2 * Math.Max(a, b))} long and {Mm(2 * Math.Min(a, b))} wide is too slim.",
+            $"Keep it within {Plain(most)} times as long as wide.");
+
+    public static Complaint RectangleWithoutArea(Place place, double width, double height) =>
+        place.Complain($"A rectangle {Mm(width)} by {Mm(height)} has no area.", "Give two opposite corners.");
+
+    public static Complaint CornerRadiusDoesNotFit(Place place, double radius, double most) =>
+        place.Complain($"A corner radius of {Mm(radius)} does not fit this rectangle.", $"Keep it from 0 to {Mm(most)}.");
+
+    public static Complaint StepWithoutLength(Place place, Point to) =>
+        place.Complain($"This line ends where it began, at ({Mm(to.X)}, {Mm(to.Y)}).", "Give two different ends.");
+
+    public static Complaint OutlineWithoutArea(Place place) =>
+        place.Complain("This outline encloses nothing.", "Give it at least three points, or an arc and a line.");
+
+    public static Complaint ArcThroughItsEnd(Place place) =>
+        place.Complain("The point that the arc goes through is one of its ends.", "Give a point between the ends.");
+
+    public static Complaint ArcRadiusTooSmall(Place place, double radius, double least) =>
+        place.Complain($"An arc with a radius of {Mm(radius)} does not reach from end to end.", $"Raise the radius to {Mm(least)} or more.");
+
+    public static Complaint NothingLeftOfOffset(Place place, string shape, double by) =>
+        place.Complain($"Nothing is left of {shape} after an offset by {Mm(by)}.", "Take a smaller offset, or check the sizes that lead there.");
+
+    public static Complaint RoundingDoesNotFit(Term term, double radius, UnfitCorner corner) =>
+        term.Place.Complain(
+            $"A corner radius of {Mm(radius)} does not fit at ({Mm(corner.At.X)}, {Mm(corner.At.Y)}).",
+            corner.LargestRadius > Tolerance.Length
+                ? $"Lower {term.Text} to {Mm(Math.Floor(corner.LargestRadius * 100) / 100)} or less."
+                : "No radius fits there: check the values that lead there.");
+
+    public static Complaint TooManyRepeats(Place place, double count) =>
+        place.Complain($"This pitch asks for {Plain(Math.Round(count))} places.", $"Keep it to {Evaluation.MostRepeats} or fewer.");
+
+    public static Complaint TooManySegments(Place place, string shape, int most) =>
+        place.Complain($"{shape} has more than {most} lines and arcs.", "Make it simpler.");
+
+    public static Complaint NotOneOutline(ShapeName shape, int count) =>
+        shape.Place.Complain(
+            count == 0 ? $"{shape.Name} is empty." : $"{shape.Name} falls into {count} parts, but one outline is wanted here.",
+            "Check the sizes that lead there.");
+
+    public static Complaint ShapeIsEmpty(ShapeName shape) =>
+        shape.Place.Complain($"{shape.Name} is empty with these values.", "Check the sizes that lead there.");
+
+    public static Complaint NotAName(Place place, string word) =>
+        place.Complain(
+            Expression.IsReserved(word) ? $"{word} means something in expressions, so it cannot be a name." : $"{Quoted(word)} cannot be a name.",
+            "Use letters, digits and underscores, a letter first.");
+
+    public static Complaint NameTaken(Place place, string name, Place first) =>
+        place.Complain($"{name} is the name of something else already, in line {first.Line}.", "Give it a name of its own.");
+
+    public static Complaint UnsafeName(Place place, string name) =>
+        place.Complain(
+            $"{Quoted(name)} cannot be part of a file name.",
+            "Use small letters, digits and hyphens, a letter first, at most 40 characters.");
+
+    public static Complaint NameIsNotTheFiles(Place place, string name, string file) =>
+        place.Complain($"The profile calls itself {name}, but its file is {file}.", $"Name the file {name}.yaml, or the profile as the file.");
+
+    public static Complaint WordsWanted(Place place) => place.Complain("Words are wanted here.", "Write a sentence, in quotes if it has a colon or a hash.");
+
+    public static Complaint ListWanted(Place place) => place.Complain("A list is wanted here.", "Write [a, b], or lines that begin with a dash.");
+
+    public static Complaint NamesWanted(Place place) =>
+        place.Complain("Names with something to each are wanted here.", "Write {name: value}, or lines of name: value.");
+
+    public static Complaint ValueWanted(Place place) => place.Complain("A value is wanted here.", "Write a number, with its unit if it has one.");
+
+    public static Complaint ExpressionWanted(Place place, ValueKind wanted) =>
+        place.Complain("An expression is wanted here.", $"Write what comes to {wanted.Name}.");
+
+    public static Complaint OtherKindWanted(Place place, string text, ValueKind found, ValueKind wanted) =>
+        place.Complain($"{text} is {found.Name}, but {wanted.Name} is wanted here.", $"Write what comes to {wanted.Name}.");
+
+    public static Complaint RangeWanted(Place place) =>
+        place.Complain("A range is wanted here.", "Write the least and the most, as in 10 to 150.");
+
+    public static Complaint DefaultOutOfRange(Place place, string parameter, Quantity value, ValueRange range) =>
+        place.Complain($"The default of {parameter} is {value}, but it takes {range}.", "Bring the default into the range, or widen the range.");
+
+    public static Complaint UnknownUnit(Place place, string unit, IEnumerable<string> known) =>
+        place.Complain($"{Quoted(unit)} is no unit of a parameter.", $"Choose one of {string.Join(", ", known)}.");
+
+    public static Complaint MeasuredOrShopWanted(Place place, string parameter, bool both) =>
+        place.Complain(
+            both ? $"{parameter} is both measured and a shop value." : $"{parameter} does not say whether it is measured or a shop value.",
+            "Write measured: and how it is measured, or shop: and why the shop chooses so.");
+
+    public static Complaint TooFew(Place place, int least, string what) =>
+        place.Complain($"There are too few {what} here.", $"Give at least {least}.");
+
+    public static Complaint TooMany(Place place, string what, int most) =>
+        place.Complain($"There are more than {most} {what}.", "Split the profile.");
+
+    public static Complaint TooManySteps(Place place, int most) =>
+        place.Complain($"The outline has more than {most} steps.", "Make it simpler.");
+
+    public static Complaint UnknownShape(Place place, string name, IEnumerable<string> known) =>
+        Unknown(place, name, "shape", known);
+
+    public static Complaint UnknownPoint(Place place, string name, IEnumerable<string> known) =>
+        Unknown(place, name, "point", known);
+
+    public static Complaint UnknownChoice(Place place, string name, IEnumerable<string> known) =>
+        Unknown(place, name, "parameter with choices", known);
+
+    public static Complaint UnknownCaution(Place place, string name, IEnumerable<string> known) =>
+        Unknown(place, name, "caution of the shop", known);
+
+    public static Complaint UnknownShapeWord(Place place, string word, IEnumerable<string> known) =>
+        Unknown(place, word, "word for a shape", known);
+
+    public static Complaint ShapeWanted(Place place, IEnumerable<string> known) =>
+        place.Complain("A shape is wanted here.", $"Write one word and what belongs to it; the words are {Listed(known)}.");
+
+    public static Complaint PointWanted(Place place) =>
+        place.Complain("A point is wanted here.", "Write [along, up], the name of a point, or {furthest: shape, towards: angle}.");
+
+    public static Complaint TwoLengthsWanted(Place place) => place.Complain("Two lengths are wanted here.", "Write [one, other].");
+
+    public static Complaint TwoShapesWanted(Place place) =>
+        place.Complain("Two shapes are wanted here.", "Name the two whose outlines meet in the corners to be rounded.");
+
+    public static Complaint OutlineStepWanted(Place place) =>
+        place.Complain(
+            "A step of an outline is wanted here.",
+            "Begin with {start: [x, y]}; go on with {line_to: [x, y]}, {arc_to: [x, y], through: [x, y]} or {arc_to: [x, y], radius: r, turning: left}.");
+
+    public static Complaint LeftOrRightWanted(Place place, string word) =>
+        place.Complain($"An arc turns {Quoted(word)}.", "Write turning: left or turning: right.");
+
+    public static Complaint PieceKindWanted(Place place, string piece) =>
+        place.Complain($"The piece {piece} does not say once how it is made.", "Write exactly one of cut_away, blank and paper.");
+
+    public static Complaint PiecesWanted(Place place) => place.Complain("The profile makes nothing.", "Add pieces: with at least one piece.");
+
+    public static Complaint HandWanted(Place place, string word) =>
+        place.Complain($"{Quoted(word)} is no hand.", "Write left or right, the one it is drawn for, or either.");
+
+    public static Complaint DirectionWanted(Place place, string word) =>
+        place.Complain($"{Quoted(word)} is no way to measure.", "Write straight, across or up.");
+
+    public static Complaint WholeNumberWanted(Place place, int most) =>
+        place.Complain("A whole number is wanted here.", $"Write one from 1 to {most}.");
+
+    public static Complaint ShortLabelWanted(Place place, string label) =>
+        place.Complain($"{Quoted(label)} is too long or too short for a label on the drawing.", "Use a letter or two.");
+
+    private static Complaint Unknown(Place place, string name, string what, IEnumerable<string> known) =>
+        place.Complain(
+            $"{Quoted(name)} is no {what}.",
+            Spelling.Nearest(name, known, out var nearest) ? $"Did you mean {nearest}?"
+            : known.Any() ? $"Choose one of {Listed(known)}."
+            : "There is none yet.");
+
+    private static string Listed(IEnumerable<string> words) => string.Join(", ", words.Order(StringComparer.Ordinal));
+
+    private static string Mm(double value) => Quantity.Length(value).ToString();
+
+    private static string Plain(double value) => value.ToString("0.###", CultureInfo.InvariantCulture);
+
+    private static string Quoted(string word) => word.Length == 0 ? "empty" : word;
+}

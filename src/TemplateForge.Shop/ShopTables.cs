@@ -1,0 +1,26 @@
+using System.Collections.Immutable;
+using TemplateForge.Drawing;
+using TemplateForge.Fabrication;
+
+namespace TemplateForge.Shop;
+
+/// <summary>A shop's own tables, read from its YAML files and handed on as plain values.</summary>
+public sealed record ShopTables
+{
+    /// <summary>Name of the shop, for the heading of its sheets.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>The sheets that its printer takes, in the order of the table.</summary>
+    public required ImmutableArray<Paper> Papers { get; init; }
+
+    /// <summary>What is in the printer unless somebody says otherwise.</summary>
+    public required Paper UsualPaper { get; init; }
+
+    /// <summary>How far neighbouring pages lie over each other, in mm.</summary>
+    public required double Overlap { get; init; }
+
+    /// <summary>The length that is measured on every page to check its scale, in mm.</summary>
+    public required double ScaleCheck { get; init; }
+
+    public required ImmutableDictionary<string, Caution> Cautions { get; init; }
+}

@@ -1,0 +1,18 @@
+using TemplateForge.Notation;
+
+namespace TemplateForge.Shop;
+
+/// <summary>Every sentence with which a shop's tables are complained of.</summary>
+public static class Wordings
+{
+    public static Complaint UnknownPaper(Place place, string name, IEnumerable<string> known) =>
+        place.Complain(
+            $"There is no paper {name} in the shop's table.",
+            Spelling.Nearest(name, known, out var nearest) ? $"Did you mean {nearest}?" : $"Choose one of {string.Join(", ", known)}.");
+
+    public static Complaint PaperOnItsSide(Place place, string name) =>
+        place.Complain($"The paper {name} is wider than it is high.", "Write the shorter side as its width.");
+
+    public static Complaint OutOfRange(Place place, string name, Quantity value, Quantity least, Quantity most) =>
+        place.Complain($"{name} is {value}, but takes {least} to {most}.", $"Bring {name} within {least} to {most}.");
+}

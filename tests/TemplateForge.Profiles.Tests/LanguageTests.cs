@@ -1,0 +1,140 @@
+using TemplateForge.Notation;
+
+namespace TemplateForge.Profiles.Tests;
+
+/// <summary>What is complained of, where, and that all of it comes at once. Wordings may change; places may not.</summary>
+public class LanguageTests
+{
+    private const string Sound = """
+        profile: example
+        version: 1
+        title: Example
+        about: An example.
+        hand: left
+        face_up: outer face
+        parameters:
+          size: {label: Size, unit: mm, default: 30, range: 10 to 50, measured: Rule.}
+          lean: {label: Lean, unit: deg, default: 10, range: 0 to 90, shop: Habit.}
+        values:
+          half: size / 2
+        shapes:
+          disc:
+            circle: {centre: [0, 0], diameter: size}
+        pieces:
+          disc: {title: Disc, blank: disc, thickness: 1 mm}
+        """;
+
+    public static TheoryData<string, string, int, int, string> Faults() => new()
+    {
+        // what stands there, what is written instead, line, column, words of the complaint
+        { "half: size / 2", "half: sise / 2", 11, 9, "size" },
+        { "half: size / 2", "half: size + lean", 11, 9, "adds a length to an angle" },
+        { "diameter: size", "diameter: lean", 14, 40, "a length" },
+        { "diameter: size", "diametre: size", 14, 30, "diameter" },
+        { "blank: disc", "blank: dics", 16, 30, "disc" },
+        { "circle: {", "circel: {", 14, 5, "circle" },
+        { "range: 10 to 50", "range: 10 - 50", 8, 59, "range" },
+        { "range: 10 to 50", "range: 40 to 50", 8, 48, "default" },
+        { "unit: mm", "unit: furlong", 8, 30, "furlong" },
+        { "measured: Rule.", "remark: Rule.", 8, 3, "measured" },
+        { "hand: left", "hand: third", 5, 7, "left or right" },
+        { "version: 1", "version: one", 2, 10, "whole number" },
+        { "profile: example", "profile: other", 1, 10, "example.yaml" },
+        { "  disc: {title", "  ../disc: {title", 16, 3, "file name" },
+        { "half: size / 2", "size: 3 mm", 11, 3, "something else" },
+        { "title: Example", "title: Example\ncolour: red", 4, 1, "colour" },
+        { "half: size / 2", "half: *size", 11, 9, "" },
+        { "half: size / 2", "half: !!binary size", 11, 9, "" },
+        { "version: 1", "version: 1\nversion: 2", 3, 1, "" },
+    };
+
+    [Theory, MemberData(nameof(Faults))]
+    public void A_fault_is_told_with_its_place_and_what_is_right(string there, string instead, int line, int column, string words)
+    {
+        var text = Sound.Replace(there, instead, StringComparison.Ordinal);
+        Assert.NotEqual(Sound, text);
+        var complaints = new List<Complaint>();
+        Assert.False(Profile.TryRead(new("example.yaml", text), TheLibrary.Shop, complaints, out _));
+        Assert.Contains(complaints, c => (c.Line, c.Column) == (line, column) && $"{c}".Contains(words, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void The_sound_profile_is_sound() => TheLibrary.Read(new("example.yaml", Sound)).Make();
+
+    [Fact]
+    public void All_faults_of_a_file_are_told_at_once()
+    {
+        var text = Sound.Replace("hand: left", "hand: third", StringComparison.Ordinal)
+            .Replace("half: size / 2", "half: size + lean", StringComparison.Ordinal)
+            .Replace("blank: disc", "blank: dics", StringComparison.Ordinal);
+        var complaints = new List<Complaint>();
+        Profile.TryRead(new("example.yaml", text), TheLibrary.Shop, complaints, out _);
+        Assert.Equal([5, 11, 16], complaints.Select(c => c.Line).Order());
+    }
+
+    [Theory]
+    [InlineData("size=51", "takes 10 mm to 50 mm")]
+    [InlineData("size=NaN", "")]
+    [InlineData("size=1e300", "")]
+    [InlineData("size=30 deg", "angle")]
+    [InlineData("size=18 ga", "")]
+    [InlineData("size=", "")]
+    [InlineData("sise=30", "size")]
+    public void A_wrong_value_is_told_with_its_place_on_the_command_line(string given, string words)
+    {
+        var complaint = Assert.Single(TheLibrary.Read(new("example.yaml", Sound)).Refuse(given));
+        Assert.Equal(("command line", 1), (complaint.File, complaint.Line));
+        Assert.Contains(words, $"{complaint}", StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_value_that_needs_itself_is_refused_and_not_followed_for_ever()
+    {
+        var text = Sound.Replace("half: size / 2", "half: width(disc)", StringComparison.Ordinal).Replace("diameter: size", "diameter: half", StringComparison.Ordinal);
+        Assert.Contains("needs itself", Assert.Single(TheLibrary.Read(new("example.yaml", text)).Refuse()).Problem, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void An_alias_bomb_is_refused_at_its_first_anchor()
+    {
+        const string bomb = "a: &a [x, x]\nb: &b [*a, *a]\nc: &c [*b, *b]\nd: [*c, *c]\n";
+        var complaints = new List<Complaint>();
+        Assert.False(Profile.TryRead(new("example.yaml", bomb), TheLibrary.Shop, complaints, out _));
+        Assert.Equal(1, complaints[0].Line);
+    }
+
+    [Fact]
+    public void A_thousand_mutilated_profiles_are_refused_with_places_or_made()
+    {
+        var texts = TheLibrary.Library.Entries.Select(e => e.File).ToList();
+        var random = new Random(20261125);
+        for (var i = 0; i < 1_000; i++)
+        {
+            var file = texts[i % texts.Count];
+            var text = Mutilated(file.Text, random);
+            var complaints = new List<Complaint>();
+            if (Profile.TryRead(file with { Text = text }, TheLibrary.Shop, complaints, out var profile))
+                profile.TryMake([], profile.Hand, profile.Hand, complaints, out _);
+            Assert.All(complaints, c => Assert.True(c.Line >= 1 && c.Column >= 1 && c.Line <= text.Split('\n').Length + 1 && c.Problem.Length > 0, $"{c}"));
+        }
+    }
+
+    private static string Mutilated(string text, Random random)
+    {
+        var lines = text.Split('\n').ToList();
+        for (var times = random.Next(1, 4); times > 0; times--)
+        {
+            var at = random.Next(lines.Count);
+            switch (random.Next(6))
+            {
+                case 0: lines.RemoveAt(at); break;
+                case 1: lines.Insert(at, lines[random.Next(lines.Count)]); break;
+                case 2 when lines[at].Length > 0: lines[at] = lines[at].Remove(random.Next(lines[at].Length), 1); break;
+                case 3: lines[at] = lines[at].Insert(random.Next(lines[at].Length + 1), "{}[]:,*&!-+/^() 0123abc".Substring(random.Next(23), 1)); break;
+                case 4: lines[at] = lines[at].Replace("mm", "deg", StringComparison.Ordinal); break;
+                default: (lines[at], lines[^1]) = (lines[^1], lines[at]); break;
+            }
+        }
+        return string.Join('\n', lines);
+    }
+}
