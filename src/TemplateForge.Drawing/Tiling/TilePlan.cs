@@ -21,13 +21,18 @@ public sealed record TilePlan(
     public Box Printable => Paper.Grown(-Margin);
 
     /// <summary>The edges along which two printed pages are joined.</summary>
-    public IEnumerable<Seam> Seams => Tiles.SelectMany(SeamsUpAndRightOf);
-
-    private IEnumerable<Seam> SeamsUpAndRightOf(Tile tile)
+    public IEnumerable<Seam> Seams
     {
-        // Seams of pages left out are counted as well: a seam keeps its marks.
-        var number = tile.Row * Columns + tile.Column;
-        foreach (var over in Tiles.Where(t => t.Row == tile.Row && t.Column == tile.Column + 1)) yield return new(number, tile, over);
-        foreach (var over in Tiles.Where(t => t.Row == tile.Row - 1 && t.Column == tile.Column)) yield return new(number, tile, over);
+        get
+        {
+            var tiles = Tiles.ToDictionary(t => (t.Row, t.Column));
+            foreach (var tile in Tiles)
+            {
+                // Seams of pages left out are counted as well: a seam keeps its marks.
+                var number = tile.Row * Columns + tile.Column;
+                if (tiles.TryGetValue((tile.Row, tile.Column + 1), out var right)) yield return new(number, tile, right);
+                if (tiles.TryGetValue((tile.Row - 1, tile.Column), out var upper)) yield return new(number, tile, upper);
+            }
+        }
     }
 }

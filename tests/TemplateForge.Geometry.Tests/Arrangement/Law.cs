@@ -27,8 +27,8 @@ internal static class Law
     {
         foreach (var (point, _) in offset.BoundarySamples(perSegment: 4))
         {
-            var is_ = source.SignedDistance(point);
-            Holds(Math.Abs(is_ - distance) <= Tolerance.Length, $"{point} of the boundary lies at {is_}, not at {distance}");
+            var at = source.SignedDistance(point);
+            Holds(Math.Abs(at - distance) <= Tolerance.Length, $"{point} of the boundary lies at {at}, not at {distance}");
         }
         foreach (var (point, along) in source.BoundarySamples(perSegment: 3))
         {
@@ -42,19 +42,33 @@ internal static class Law
         }
     }
 
-    /// <summary>Two regions and an answer agree beside the boundaries of both.</summary>
-    public static void IsCombination(Region answer, Region a, Region b, Func<bool, bool, bool> rule)
+    /// <summary>Union, intersection, difference and exclusive or are right beside the boundaries of both, and their areas add up.</summary>
+    public static void AreCombined(Region a, Region b)
     {
-        foreach (var (point, along) in a.BoundarySamples(perSegment: 3).Concat(b.BoundarySamples(perSegment: 3)))
+        var (union, intersection) = (a.Union(b), a.Intersect(b));
+        var (difference, either) = (a.Subtract(b), a.ExclusiveOr(b));
+        foreach (var (point, along) in a.BoundarySamples(perSegment: 2).Concat(b.BoundarySamples(perSegment: 2)))
         {
             foreach (var aside in (ReadOnlySpan<double>)[-0.01, 0.01])
             {
                 var beside = point - along.Left * aside;
                 if (a.DistanceToBoundary(beside) < 1e-4 || b.DistanceToBoundary(beside) < 1e-4) continue;
-                Holds(answer.Encloses(beside) == rule(a.Encloses(beside), b.Encloses(beside)), $"{beside} is on the wrong side");
+                var (inA, inB) = (a.Encloses(beside), b.Encloses(beside));
+                Holds(union.Encloses(beside) == (inA || inB), $"{beside} is on the wrong side of the union");
+                Holds(intersection.Encloses(beside) == (inA && inB), $"{beside} is on the wrong side of the intersection");
+                Holds(difference.Encloses(beside) == (inA && !inB), $"{beside} is on the wrong side of the difference");
+                Holds(either.Encloses(beside) == (inA != inB), $"{beside} is on the wrong side of the exclusive or");
             }
         }
+        var tolerance = Tolerance.Area(a.Length + b.Length);
+        AreEqual(a.Area + b.Area, union.Area + intersection.Area, tolerance, "|A ∪ B| + |A ∩ B|");
+        AreEqual(a.Area, difference.Area + intersection.Area, tolerance, "|A − B| + |A ∩ B|");
+        AreEqual(union.Area, either.Area + intersection.Area, tolerance, "|A xor B| + |A ∩ B|");
+        foreach (var answer in (ReadOnlySpan<Region>)[union, intersection, difference, either]) IsWellMade(answer);
     }
+
+    public static void AreEqual(double expected, double actual, double within, string what) =>
+        Holds(Math.Abs(actual - expected) <= within, $"{what} is {actual}, not {expected}");
 
     public static void Holds(bool condition, string otherwise)
     {

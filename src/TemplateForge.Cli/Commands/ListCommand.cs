@@ -1,0 +1,45 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using TemplateForge.Cli.Printing;
+using TemplateForge.Notation;
+using TemplateForge.Profiles;
+
+namespace TemplateForge.Cli.Commands;
+
+/// <summary>Lists the profiles in the library.</summary>
+internal static class ListCommand
+{
+    public const string Name = "list";
+
+    public static Command Create(Terminal terminal)
+    {
+        var words = new Argument<string[]>("words") { Description = "Show only profiles that have all these words.", Arity = ArgumentArity.ZeroOrMore };
+        var json = CommonOptions.Json();
+        var command = new Command(Name, "List the profiles in the library.") { words, json };
+        command.SetAction(parsed => Run([.. parsed.GetValue(words) ?? []], parsed.GetValue(json), terminal));
+        return command;
+    }
+
+    private static int Run(ImmutableArray<string> words, bool asJson, Terminal terminal)
+    {
+        var complaints = new List<Complaint>();
+        if (!Bench.TryOpen(terminal, complaints, out var bench)) return ComplaintPrinter.Refuse(complaints, asJson, terminal);
+
+        var found = ImmutableArray.CreateBuilder<ListedProfile>();
+        foreach (var entry in bench.Library.Entries)
+        {
+            if (!Profile.TryRead(entry.File, bench.Shop, complaints, out var profile)) continue;
+            var text = $"{profile.Name} {entry.Family} {profile.Title} {profile.About}";
+            if (words.All(word => text.Contains(word, StringComparison.OrdinalIgnoreCase)))
+                found.Add(new(entry.Name, entry.Family, profile.Title, Reports.Word(profile.Hand), profile.Version));
+        }
+        if (found.Count == 0 && complaints.Count == 0) complaints.Add(Wordings.NothingFound(CommandLine.Start, words));
+        if (found.Count == 0) return ComplaintPrinter.Refuse(complaints, asJson, terminal);
+
+        var report = new ListReport(found.ToImmutable(), Reports.Of(complaints));
+        if (asJson) Reports.Print(report, ReportText.Default.ListReport, terminal);
+        else ProfilePrinter.Print(report, terminal);
+        ComplaintPrinter.Print(complaints, terminal);
+        return complaints.Count == 0 ? ExitCode.Done : ExitCode.Refused;
+    }
+}

@@ -1,0 +1,40 @@
+using System.CommandLine;
+using TemplateForge.Cli.Printing;
+using TemplateForge.Notation;
+using TemplateForge.Profiles;
+
+namespace TemplateForge.Cli.Commands;
+
+/// <summary>Shows what a profile makes and what it asks for.</summary>
+internal static class ShowCommand
+{
+    public const string Name = "show";
+
+    public static Command Create(Terminal terminal)
+    {
+        var named = new Argument<string>("profile") { Description = "Its name in the library, or a .yaml file." };
+        var json = CommonOptions.Json();
+        var command = new Command(Name, "Show what a profile makes and the values that it asks for.") { named, json };
+        command.SetAction(parsed =>
+        {
+            var line = new CommandLine(parsed.Tokens.Select(t => t.Value).ToList(), []);
+            return Run(parsed.GetRequiredValue(named), line, parsed.GetValue(json), terminal);
+        });
+        return command;
+    }
+
+    private static int Run(string named, CommandLine line, bool asJson, Terminal terminal)
+    {
+        var complaints = new List<Complaint>();
+        if (!Bench.TryOpen(terminal, complaints, out var bench)
+            || !bench.TryFind(terminal, named, line.PlaceOf(named), complaints, out var file)
+            || !Profile.TryRead(file, bench.Shop, complaints, out var profile))
+        {
+            return ComplaintPrinter.Refuse(complaints, asJson, terminal);
+        }
+        var report = ProfileReport.Of(profile);
+        if (asJson) Reports.Print(report, ReportText.Default.ProfileReport, terminal);
+        else ProfilePrinter.Print(report, terminal);
+        return ExitCode.Done;
+    }
+}

@@ -1,0 +1,44 @@
+using Spectre.Console;
+
+namespace TemplateForge.Cli.Printing;
+
+/// <summary>Prints tables and lines: with frames and colour on a screen, plain where another program reads.</summary>
+internal sealed class Page
+{
+    private readonly IAnsiConsole console;
+    private readonly bool isScreen;
+
+    public Page(Terminal terminal)
+    {
+        isScreen = terminal.OutputIsScreen;
+        console = AnsiConsole.Create(new AnsiConsoleSettings
+        {
+            Out = new AnsiConsoleOutput(terminal.Output),
+            Ansi = terminal.HasColour ? AnsiSupport.Yes : AnsiSupport.No,
+            ColorSystem = terminal.HasColour ? ColorSystemSupport.Standard : ColorSystemSupport.NoColors,
+            Interactive = InteractionSupport.No,
+            Enrichment = new ProfileEnrichment { UseDefaultEnrichers = false },
+        });
+        console.Profile.Width = terminal.Width;
+        console.Profile.Capabilities.Unicode = true;
+    }
+
+    public static Style Loud => new(Color.White, Color.Red, Decoration.Bold);
+    public static Style Strong => new(decoration: Decoration.Bold);
+
+    public void Line(string text = "", Style? style = null) => console.Write(new Text(Wordings.Plain(text) + "\n", style));
+
+    /// <summary>A table; a heading that begins with a space stands over numbers.</summary>
+    public void Table(IReadOnlyList<string> headings, IEnumerable<IReadOnlyList<string>> rows)
+    {
+        var table = new Table { Border = isScreen ? TableBorder.Rounded : TableBorder.None, UseSafeBorder = true };
+        foreach (var heading in headings)
+        {
+            var column = new TableColumn(new Text(heading.Trim(), Strong)) { Padding = new Padding(left: isScreen ? 1 : 0, 0, right: isScreen ? 1 : 2, 0) };
+            if (heading[0] == ' ') column.Alignment = Justify.Right;
+            table.AddColumn(column);
+        }
+        foreach (var row in rows) table.AddRow(row.Select(cell => new Text(Wordings.Plain(cell))));
+        console.Write(table);
+    }
+}

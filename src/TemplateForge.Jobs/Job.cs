@@ -1,0 +1,78 @@
+using System.Collections.Immutable;
+using TemplateForge.Drawing;
+using TemplateForge.Fabrication;
+using TemplateForge.Profiles;
+using TemplateForge.Sheets;
+using TemplateForge.Shop;
+
+namespace TemplateForge.Jobs;
+
+/// <summary>A modification for one hand, and every file that a person or a machine needs for it.</summary>
+public sealed class Job
+{
+    /// <summary>Width of the preview picture in pixels.</summary>
+    public const int PreviewWidth = 1800;
+
+    /// <summary>Blank strip round a preview, in mm of the drawing.</summary>
+    private const double PreviewMargin = 10;
+
+    internal Job(
+        JobRequest request,
+        Profile profile,
+        Modification modification,
+        Hand measuredOn,
+        ShopTables shop,
+        Paper paper,
+        CancellationToken cancellation)
+    {
+        (Request, Profile, Modification, MeasuredOn, Paper) = (request, profile, modification, measuredOn, paper);
+        var files = ImmutableArray.CreateBuilder<NamedBytes>();
+        foreach (var file in Drawn(shop))
+        {
+            cancellation.ThrowIfCancellationRequested();
+            files.Add(file);
+        }
+        files.Add(new(JobRecord.FileName, "all that it was made from, to make it again", JobRecord.Written(this, files)));
+        Files = files.ToImmutable();
+    }
+
+    public JobRequest Request { get; }
+    public Profile Profile { get; }
+    public Modification Modification { get; }
+    public Hand MeasuredOn { get; }
+    public Paper Paper { get; }
+    public ImmutableArray<NamedBytes> Files { get; }
+
+    /// <summary>Name of the folder for this hand where a set has both.</summary>
+    public string Folder => Modification.Hand.Word();
+
+    /// <summary>Name of the file from which a table cuts a piece.</summary>
+    public static string CutFileOf(Piece piece) => $"{piece.Name}-cut.dxf";
+
+    /// <summary>Whether a table can cut the piece; paper is only held against the work.</summary>
+    public static bool IsCut(Piece piece) => piece.Kind != PieceKind.Paper;
+
+    private IEnumerable<NamedBytes> Drawn(ShopTables shop)
+    {
+        var template = TemplateSheet.Of(Modification, Paper, shop.Overlap);
+        yield return new("template.pdf", $"paper template, full size, {Pages(template)} of {Paper.Name}", Bytes(PdfWriter.Write(template)));
+        foreach (var piece in Modification.Pieces.Where(IsCut))
+            yield return new(CutFileOf(piece), $"cut for a table, {Size(piece)}", Bytes(DxfWriter.Write(CutSheet.Of(Modification, piece))));
+
+        var preview = Preview.Of(Modification);
+        yield return new("preview.svg", "picture, any size", Bytes(SvgWriter.Write(preview, Modification.Title, PreviewMargin)));
+        yield return new("preview.png", $"picture, {PreviewWidth} pixels wide", Bytes(PngWriter.Write(preview, PreviewWidth, PreviewMargin)));
+        var sheet = JobSheet.Of(Modification, Paper);
+        yield return new("job-sheet.pdf", $"the work in order and the distances to check, {Pages(sheet)} of {Paper.Name}", Bytes(PdfWriter.Write(sheet)));
+    }
+
+    private static ImmutableArray<byte> Bytes(byte[] written) => [.. written];
+
+    private static string Pages(Document document) => document.Pages.Length == 1 ? "1 page" : $"{document.Pages.Length} pages";
+
+    private static string Size(Piece piece)
+    {
+        var cuts = Geometry.Box.Around(piece.TableCuts(CutSheet.RunOut).Select(cut => cut.Bounds));
+        return $"{cuts.Width:0.0} × {cuts.Height:0.0} mm";
+    }
+}

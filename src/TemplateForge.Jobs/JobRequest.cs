@@ -1,0 +1,22 @@
+using System.Collections.Immutable;
+using TemplateForge.Notation;
+using TemplateForge.Profiles;
+
+namespace TemplateForge.Jobs;
+
+/// <summary>All that a job depends on. The same request makes the same bytes, whoever makes it, wherever and whenever.</summary>
+public sealed record JobRequest
+{
+    public required TextFile Profile { get; init; }
+    public required ImmutableArray<TextFile> ShopFiles { get; init; }
+    public ImmutableArray<Setting> Settings { get; init; } = [];
+
+    /// <summary><c>left</c>, <c>right</c> or <c>both</c>; open for the hand that the profile is drawn for.</summary>
+    public Choice Hand { get; init; }
+
+    /// <summary>The hand on which the values were measured; open for the hand that the profile is drawn for.</summary>
+    public Choice MeasuredOn { get; init; }
+
+    /// <summary>A name from the shop's table of papers; open for what is usually in the printer.</summary>
+    public Choice Paper { get; init; }
+}
