@@ -396,9 +396,11 @@ public static class Wordings
         _ => "an area such as 100 mm²",
     };
 
-    /// <summary>Text that can stand before a unit: in parentheses unless it is a number or a name alone.</summary>
+    /// <summary>What can stand before a unit: a number as it is, anything else as so many times one unit.</summary>
     private static string Factor(string text) =>
-        text.All(c => char.IsAsciiDigit(c) || c == '.') ? Plain(text) : $"{Plain(text)} * 1";
+        text.All(c => char.IsAsciiDigit(c) || c == '.') ? Plain(text)
+        : Expression.IsName(text) || text.StartsWith('(') ? $"{Plain(text)} * 1"
+        : $"({Plain(text)}) * 1";
 
     private static string Counted(int count, string what) => $"{Number(count)} {what}{(count == 1 ? "" : "s")}";
 
