@@ -126,7 +126,9 @@ internal sealed class Evaluator(Writing writing, IExpressionValues values, IColl
 
     private bool TryMeasure(CallTerm call, out Value value)
     {
-        var shapes = call.Arguments.Select(argument => argument is NameTerm shape ? shape.Name : throw new InvalidOperationException($"{Quote(argument)} is no shape; the expression was not checked."));
+        var shapes = call.Arguments.Select(argument => argument is NameTerm shape
+            ? shape.Name
+            : throw new InvalidOperationException($"{Quote(argument)} is no shape; the expression was not checked."));
         var measure = values.Measure(call.Function, [.. shapes]);
         return double.IsFinite(measure.Value)
             ? Give(measure, out value)
