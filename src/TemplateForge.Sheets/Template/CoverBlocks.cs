@@ -44,15 +44,15 @@ internal sealed record CoverBlocks(Modification Modification, double Height)
         var box = toConfirm ? Height * 3 : 0;
         var source = WidthOf(Modification.Values.Select(Wording.SourceOf), width * 0.3);
         var value = WidthOf(Modification.Values.Select(v => v.Text), width * 0.3);
-        return Block.Stacked(Height * 1.2, new[] { ValueKind.Measured, ValueKind.Shop }
-            .Select(kind => (Title: kind == ValueKind.Measured ? "measured on this vehicle" : "the shop's choice",
-                Values: Modification.Values.Where(v => v.Kind == kind).ToList()))
+        return Block.Stacked(Height * 1.2, new[] { ValueSource.Measured, ValueSource.Shop }
+            .Select(kind => (Title: kind == ValueSource.Measured ? "measured on this vehicle" : "the shop's choice",
+                Values: Modification.Values.Where(v => v.Source == kind).ToList()))
             .Where(group => group.Values.Count > 0)
             .Select(group => Table.Of(
                 [("", box), (group.Title, width - box - value - source), ("", value), ("", source)],
                 group.Values.Select(v => (ImmutableArray<Cell>)
                 [
-                    toConfirm && v.Kind == ValueKind.Measured ? Cell.TickBox(Height) : Cell.Blank,
+                    toConfirm && v.Source == ValueSource.Measured ? Cell.TickBox(Height) : Cell.Blank,
                     Cell.Words(v.Label, Height),
                     Cell.Words(v.Text, Height),
                     Cell.Words(Wording.SourceOf(v), Height, strong: Wording.IsMissing(v)),
