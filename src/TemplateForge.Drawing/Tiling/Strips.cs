@@ -23,6 +23,7 @@ internal sealed class Strips
     private const double Clear = 2;
     private const double LeastSide = 12;
     private const double LeastFoot = 18;
+    private const double LeastOverlap = 5;
 
     /// <exception cref="ArgumentException">The strips are too narrow.</exception>
     public Strips(TilePlan plan, Tile tile)
@@ -30,6 +31,11 @@ internal sealed class Strips
         var (page, window) = (plan.Printable, tile.PageWindow);
         var mapWidth = Math.Min(WidestMap, window.Width - ShortestCheck - 2 * Clear);
         var (side, foot) = (plan.Layout.SideStrip, plan.Layout.FootStrip);
+        if (plan.Layout.Overlap < LeastOverlap)
+        {
+            throw new ArgumentException(
+                $"Glue and registration marks need an overlap of {LeastOverlap} mm, but it is {plan.Layout.Overlap} mm.", nameof(plan));
+        }
         if (side < LeastSide || foot < LeastFoot || mapWidth < LeastMap || window.Height < ShortestCheck + 2 * Clear)
         {
             throw new ArgumentException(

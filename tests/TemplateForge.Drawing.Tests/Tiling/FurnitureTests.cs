@@ -158,11 +158,27 @@ public class FurnitureTests
         }
     }
 
-    [Fact]
-    public void Strips_too_narrow_for_the_furniture_are_refused()
+    [Theory]
+    [InlineData(11, 20, 15)]
+    [InlineData(13, 17, 15)]
+    [InlineData(13, 20, 4)]
+    [InlineData(90, 20, 15)]
+    public void Strips_too_narrow_for_the_furniture_and_windows_too_small_for_it_are_refused(double side, double foot, double overlap)
     {
-        var plan = Drawing.Tiling.Plan(new(Point.Origin, new(100, 100)), A4, new(5, 5, 10), _ => true);
+        var plan = Drawing.Tiling.Plan(new(Point.Origin, new(100, 100)), A4, new(side, foot, overlap), _ => true);
         Assert.Throws<ArgumentException>(() => Furniture.Of(plan, plan.Tiles[0], "Title"));
+    }
+
+    [Fact]
+    public void The_smallest_overlap_still_has_marks_that_coincide()
+    {
+        var plan = Plan(layout: new(13, 20, Overlap: 5));
+        foreach (var seam in plan.Seams)
+        {
+            var over = Registration(plan, seam.Over, seam);
+            Assert.Equal(2 * 8, over.Count);
+            Assert.All(over, p => Assert.True(Covers(Registration(plan, seam.Under, seam), p)));
+        }
     }
 
     [Fact]
