@@ -103,8 +103,6 @@ public readonly record struct Segment
         ? this
         : Arc(At(from), At(to), IsLine ? 0 : Math.Tan(Sweep.Radians * (to - from) / 4));
 
-    public override string ToString() => FormattableString.Invariant($"{Start} to {End}, bulge {Bulge}");
-
     public Segment Placed(Placement by) => Arc(by.Of(Start), by.Of(End), by.Mirrors ? -Bulge : Bulge);
 
     public override string ToString() => IsLine ? $"line {Start} to {End}" : $"arc {Start} to {End}, bulge {Bulge}";
