@@ -12,7 +12,7 @@ public static class JobSheet
     private const double LeastPicture = 88;
 
     /// <summary>How much of the width the column with the picture and the values has.</summary>
-    private const double LeftShare = 0.54;
+    private const double LeftShare = 0.55;
 
     /// <summary>Heights of capitals in mm, the largest that fits is taken.</summary>
     private static ImmutableArray<double> Sizes { get; } = [2.5, 2.35, 2.2, 2.1, 2, 1.9, 1.8, 1.6, 1.4, 1.2, 1];

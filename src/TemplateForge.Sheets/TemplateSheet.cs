@@ -11,6 +11,7 @@ public static class TemplateSheet
 {
     private const double Text = 2.5;
     private const double Gap = 7;
+    private const double LeastColumn = 120;
     private const double MapHeight = 70;
 
     /// <param name="modification">What is made.</param>
@@ -30,8 +31,9 @@ public static class TemplateSheet
     {
         var blocks = new CoverBlocks(modification, Text);
         var frame = new Box(Point.Origin, new(paper.Width, paper.Height)).Grown(-paper.Margin - 4);
-        var width = frame.Width;
-        return PageFlow.Pages(modification, paper, frame, Gap,
+        var columns = PageFlow.Columns(frame, LeastColumn, Gap * 1.5);
+        var width = columns[0].Width;
+        return PageFlow.Pages(modification, paper, columns, Gap,
         [
             blocks.Heading("Paper template at true size", width),
             .. blocks.Banners(width),

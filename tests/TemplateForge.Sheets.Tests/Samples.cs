@@ -202,10 +202,10 @@ internal static class Samples
     ];
 
     private static UsedValue Measured(string name, string label, string text, string given) =>
-        new(name, label, text, ValueKind.Measured, given, "By rule or calipers.");
+        new(name, label, text, ValueSource.Measured, given, "By rule or calipers.");
 
     private static UsedValue Shop(string name, string label, string text, string given) =>
-        new(name, label, text, ValueKind.Shop, given, "By habit.");
+        new(name, label, text, ValueSource.Shop, given, "By habit.");
 
     private static Caution Brakes => new("Brakes",
         "This work is next to the brakes. Whoever touches a brake part must be trained for it, and the vehicle needs the licensed "

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using TemplateForge.Drawing;
 using TemplateForge.Fabrication;
 using TemplateForge.Geometry;
@@ -9,24 +10,42 @@ internal static class PageFlow
 {
     /// <param name="modification">Whose pages they are: a demonstration says so across each.</param>
     /// <param name="paper">What is printed on.</param>
-    /// <param name="frame">Where on the page the blocks stand.</param>
+    /// <param name="columns">Where the blocks stand: one column after the other, then the next page.</param>
     /// <param name="gap">Room between two blocks in mm.</param>
-    /// <param name="blocks">None higher than the frame; one that is, is made smaller.</param>
-    public static IEnumerable<Page> Pages(Modification modification, Paper paper, Box frame, double gap, IEnumerable<Block> blocks)
+    /// <param name="blocks">As wide as a column. One that is higher than a column is made smaller.</param>
+    public static IEnumerable<Page> Pages(
+        Modification modification, Paper paper, ImmutableArray<Box> columns, double gap, IEnumerable<Block> blocks)
     {
-        var (board, y) = (new Board(), frame.Max.Y);
+        var (board, column, y) = (new Board(), 0, columns[0].Max.Y);
         foreach (var block in blocks.Where(b => b.Height > 0))
         {
-            if (y < frame.Max.Y && y - block.Height < frame.Min.Y)
+            if (y < columns[column].Max.Y && y - block.Height < columns[column].Min.Y)
             {
-                yield return Page(modification, paper, board);
-                (board, y) = (new Board(), frame.Max.Y);
+                column++;
+                if (column == columns.Length)
+                {
+                    yield return Page(modification, paper, board);
+                    (board, column) = (new Board(), 0);
+                }
+                y = columns[column].Max.Y;
             }
-            var scale = Math.Min(1, frame.Height / block.Height);
-            board.Add(block.Board, Placement.Scaled(scale, Point.Origin).Then(Placement.Moved(new(frame.Min.X, y))));
+            var scale = Math.Min(1, columns[column].Height / block.Height);
+            board.Add(block.Board, Placement.Scaled(scale, Point.Origin).Then(Placement.Moved(new(columns[column].Min.X, y))));
             y -= block.Height * scale + gap;
         }
         if (board.Marks.Any()) yield return Page(modification, paper, board);
+    }
+
+    /// <summary>Columns beside each other in a frame.</summary>
+    /// <param name="frame">What they share.</param>
+    /// <param name="least">The least width of one in mm, if the frame is that wide.</param>
+    /// <param name="between">Room between them in mm.</param>
+    public static ImmutableArray<Box> Columns(Box frame, double least, double between)
+    {
+        var count = Math.Max(1, (int)((frame.Width + between) / (least + between)));
+        var width = (frame.Width - between * (count - 1)) / count;
+        return [.. Enumerable.Range(0, count).Select(i => frame.Min + new Vector(i * (width + between), 0))
+            .Select(corner => new Box(corner, corner + new Vector(width, frame.Height)))];
     }
 
     public static Page Page(Modification modification, Paper paper, Board board)

@@ -56,7 +56,7 @@ internal static class Picture
     private static Block Of(Piece piece, int firstNumber, double reduction, double textHeight, bool withGuideNames)
     {
         var lines = new Board();
-        PieceLines.PutOn(lines, piece, reduction);
+        PieceLines.PutOn(lines, piece, reduction, hatched: piece.Kind == PieceKind.CutAway);
         var area = Box.Around(lines.Marks.Select(m => m.Bounds)).Grown(Aside * reduction);
         var drawing = new PieceDrawing(piece, lines, reduction, area);
         drawing.AddTackNumbers();

@@ -14,7 +14,6 @@ internal sealed class PieceDrawing
     private readonly double _unit;
     private readonly FreePlace _free;
     private readonly Box _area;
-    private readonly List<Box> _words = [];
 
     /// <param name="piece">What is drawn.</param>
     /// <param name="lines">Its lines.</param>
@@ -116,7 +115,7 @@ internal sealed class PieceDrawing
     {
         if (!TryFind(block.Width * size, block.Height * size, near, within, out var place)) return false;
         Board.Add(block.Board, Placement.Scaled(size, Point.Origin).Then(Placement.Moved(new(place.Min.X, place.Max.Y))));
-        Take(place);
+        _free.TakeWords(place);
         return true;
     }
 
@@ -126,12 +125,6 @@ internal sealed class PieceDrawing
         var found = _free.TryFind(width + 2 * clear, height + 2 * clear, near, within, out place);
         if (found) place = place.Grown(-clear);
         return found;
-    }
-
-    private void Take(Box place)
-    {
-        _free.Take(place);
-        _words.Add(place);
     }
 
     // A name stands near its line and a leader runs from it to the line: short, across as little as can be, best from one side.
@@ -148,7 +141,7 @@ internal sealed class PieceDrawing
             {
                 var near = target + way.Left * ((left ? 1 : -1) * 9 * _unit);
                 if (!TryFind(block.Width, block.Height, near, _area, out var place)) continue;
-                if (Leader(place, target) is not { } leader || _words.Any(w => Crosses(leader, w.Grown(_unit)))) continue;
+                if (Leader(place, target) is not { } leader || _free.RunsThroughWords(leader, _unit)) continue;
                 var cost = leader.Length / _unit + 2 * Crossed(leader) + (left == toTheLeft ? 0 : wrongSide);
                 if (cost < least - 1e-9) (least, best) = (cost, (place, leader));
             }
@@ -157,7 +150,7 @@ internal sealed class PieceDrawing
         block.PutOn(Board, best.Place);
         Board.Add(LineKinds.Dimension, new OpenStroke(new Path(best.Leader)), Tip(best.Leader));
         _free.Take([best.Leader], 1.2 * _unit);
-        Take(best.Place);
+        _free.TakeWords(best.Place);
     }
 
     // How many mm on paper of a leader run over what is drawn, its last stretch to the line itself apart.
@@ -192,8 +185,6 @@ internal sealed class PieceDrawing
             Segment.Line(leader.End + back.Turned(half), leader.End),
             Segment.Line(leader.End, leader.End + back.Turned(-half))));
     }
-
-    private static bool Crosses(Segment leader, Box box) => Enumerable.Range(0, 101).Any(i => box.Contains(leader.At(i / 100.0)));
 
     private static (Point Point, Vector Way) Along(IReadOnlyList<Segment> line, double share)
     {

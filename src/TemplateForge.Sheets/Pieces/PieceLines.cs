@@ -23,11 +23,12 @@ internal static class PieceLines
     /// <param name="board">Where they go.</param>
     /// <param name="piece">Whose they are.</param>
     /// <param name="unit">How many mm of the piece are one mm on the paper: sizes of marks, not of the piece, go with it.</param>
-    public static void PutOn(Board board, Piece piece, double unit)
+    /// <param name="hatched">Whether the waste side is hatched.</param>
+    public static void PutOn(Board board, Piece piece, double unit, bool hatched = true)
     {
         board.Add(LineKinds.Finish, piece.FinishLines().Select(Stroke));
         board.Add(LineKinds.RoughCut, piece.RoughLines().Select(Stroke));
-        board.Add(LineKinds.Waste, Hatch(piece, unit).Select(Stroke));
+        if (hatched) board.Add(LineKinds.Waste, Hatch(piece, unit).Select(Stroke));
         board.Add(LineKinds.PanelEdge, piece.Edges.Select(Stroke));
         board.Add(LineKinds.Break, Breaks(piece, unit));
         board.Add(LineKinds.CentreLine, CentreLines(piece));

@@ -35,7 +35,8 @@ internal static class Dimensions
             var marks = Best(free, piece, check, Wording.NumberedDistance(number, check), unit);
             board.Add(LineKinds.Dimension, marks.Where(m => m is not Lettering));
             board.Add(LineKinds.Note, marks.Where(m => m is Lettering));
-            free.Take(marks, 0.8 * unit);
+            free.Take(marks.Where(m => m is not Lettering), 0.8 * unit);
+            foreach (var words in marks.OfType<Lettering>()) free.TakeWords(words.Bounds.Grown(0.8 * unit));
         }
     }
 
@@ -83,6 +84,7 @@ internal static class Dimensions
         public double Cost(double aside, double least)
         {
             var cost = ExtensionCost * (Math.Abs(Offset) + Math.Abs(Offset - aside)) / Unit;
+            if (cost < least) cost += Through(Start, End) + Through(Check.From, Start) + Through(Check.To, End);
             if (cost < least) cost += Crossed();
             if (cost < least) cost += TextCost();
             return cost;
@@ -121,6 +123,10 @@ internal static class Dimensions
             var steps = (int)Math.Ceiling(Length / Unit);
             return Enumerable.Range(0, steps + 1).Count(i => !Free.IsFree(Around(Start + (End - Start) * ((double)i / steps), 1.2)));
         }
+
+        // No line of a dimension may run through words.
+        private double Through(Point from, Point to) =>
+            from.DistanceTo(to) > Tolerance.Length && Free.RunsThroughWords(Segment.Line(from, to), 0.5 * Unit) ? NoRoomCost : 0;
 
         private double TextCost()
         {

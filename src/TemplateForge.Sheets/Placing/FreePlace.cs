@@ -18,6 +18,7 @@ internal sealed class FreePlace
     private readonly int _rows;
     private readonly bool[] _taken;
     private readonly int[] _sums;
+    private readonly List<Box> _words = [];
     private bool _sumsAreOld = true;
 
     /// <param name="area">Where places are looked for.</param>
@@ -41,6 +42,20 @@ internal sealed class FreePlace
             for (var column = Math.Max(left, 0); column <= Math.Min(right, _columns - 1); column++) _taken[row * _columns + column] = true;
         }
         _sumsAreOld = true;
+    }
+
+    /// <summary>Nothing may lie on these words, and no leader or extension line may run through them.</summary>
+    public void TakeWords(Box box)
+    {
+        Take(box);
+        _words.Add(box);
+    }
+
+    /// <summary>Whether a line comes nearer than a clearance to words.</summary>
+    public bool RunsThroughWords(Segment line, double clearance)
+    {
+        var steps = (int)Math.Ceiling(line.Length / (_cell / 2));
+        return _words.Any(w => w.Grown(clearance) is var box && Enumerable.Range(0, steps + 1).Any(i => box.Contains(line.At((double)i / steps))));
     }
 
     /// <summary>Nothing may come nearer to these marks than the clearance; round lettering a box is taken.</summary>

@@ -48,16 +48,23 @@ internal sealed record PieceTemplate(Piece Piece, Board Lines, TilePlan Plan, Bo
     // Of all places of the grid that take the fewest pages, the one whose seams and marks lie least on the lines.
     private static TilePlan Pages(Board lines, Box content, Paper paper, PageLayout layout)
     {
-        var free = new FreePlace(content, 1);
-        free.Take(lines.Marks, 1);
-        return Shifts
+        var (taken, ink) = (new FreePlace(content, 1), new FreePlace(content, 1));
+        taken.Take(lines.Marks, 1);
+        ink.Take(Ink.SelectMany(lines.On), 0);
+        var plans = Shifts
             .SelectMany(right => Shifts.Select(up => new Vector(right, up)))
-            .Select(shift => (Shift: shift, Plan: Tiling.Plan(Shifted(content, shift), paper, layout, window => HasInk(lines, window))))
-            .OrderBy(p => p.Plan.Tiles.Length)
-            .ThenBy(p => Clashes(p.Plan, free))
+            .Select(shift => (Shift: shift, Plan: Tiling.Plan(Shifted(content, shift), paper, layout, window => ink.Taken(window) > 0)))
+            .ToList();
+        var fewest = plans.Min(p => p.Plan.Tiles.Length);
+        return plans.Where(p => p.Plan.Tiles.Length == fewest)
+            .OrderBy(p => Clashes(p.Plan, taken))
             .ThenBy(p => p.Shift.LengthSquared)
             .First().Plan;
     }
+
+    /// <summary>A page with none of these on it is left out.</summary>
+    private static ImmutableArray<LineKind> Ink { get; } =
+        [LineKinds.Finish, LineKinds.RoughCut, LineKinds.PanelEdge, LineKinds.Datum, LineKinds.Guide, LineKinds.Tack];
 
     private static ImmutableArray<double> Shifts { get; } = [0, 8, -8, 16, -16, 24, -24];
 
@@ -91,25 +98,6 @@ internal sealed record PieceTemplate(Piece Piece, Board Lines, TilePlan Plan, Bo
         var waste = piece.Kind == PieceKind.CutAway ? piece.Waste() : Region.Empty;
         return waste.IsEmpty ? new(piece.Shape.Bounds.Centre.X, piece.Shape.Bounds.Min.Y - 60) : waste.Bounds.Centre;
     }
-
-    private static bool HasInk(Board lines, Box window)
-    {
-        ImmutableArray<LineKind> kinds = [LineKinds.Finish, LineKinds.RoughCut, LineKinds.PanelEdge, LineKinds.Datum, LineKinds.Guide, LineKinds.Tack];
-        return kinds.SelectMany(lines.On).SelectMany(SegmentsOf).Any(s => Passes(s, window));
-    }
-
-    private static bool Passes(Segment segment, Box window)
-    {
-        var steps = Math.Max(1, (int)Math.Ceiling(segment.Length));
-        return Enumerable.Range(0, steps + 1).Any(i => window.Contains(segment.At((double)i / steps)));
-    }
-
-    private static IEnumerable<Segment> SegmentsOf(Mark mark) => mark switch
-    {
-        OpenStroke open => open.Path.Segments,
-        ClosedStroke closed => closed.Contour.Segments,
-        _ => [],
-    };
 
     private static IEnumerable<Mark> FurnitureInWindow(TilePlan plan, Tile tile)
     {
