@@ -3,7 +3,7 @@ namespace TemplateForge.Geometry;
 /// <summary>Runs round what is inside and makes contours of its boundary.</summary>
 internal static class Walk
 {
-    /// <summary>The region of all faces whose winding number is inside.</summary>
+    /// <summary>The region of all faces whose winding number is inside, outer contours before holes.</summary>
     public static Region Around(Arrangement arrangement, Windings windings, Predicate<int> inside)
     {
         // Kept are the half-edges with the inside on their left only. Faces alternate about every node, so they always close.
@@ -22,7 +22,7 @@ internal static class Walk
                 if (joining.Contour(loop) is { } contour) contours.Add(contour);
             }
         }
-        return contours.Count == 0 ? Region.Empty : new([.. contours]);
+        return contours.Count == 0 ? Region.Empty : new([.. contours.OrderByDescending(c => c.IsCounterClockwise)]);
     }
 
     /// <summary>The walk that begins with a half-edge, taken apart where it comes through a node again.</summary>

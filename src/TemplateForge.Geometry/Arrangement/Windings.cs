@@ -12,6 +12,7 @@ internal sealed class Windings
     private readonly Turn[] _turns;
     private readonly int[] _next;
     private readonly int[] _winding;
+    private readonly int[] _part;
 
     public Windings(Arrangement arrangement)
     {
@@ -21,8 +22,14 @@ internal sealed class Windings
         for (var h = 0; h < halves; h++) _turns[h] = TurnOf(h);
         _next = new int[halves];
         var fans = Fans();
-        foreach (var fan in fans.Values) SortFan(fan);
+        foreach (var fan in fans.Values)
+        {
+            // Round two half-edges there is one order only.
+            if (fan.Count > 2) SortFan(fan);
+            for (var i = 0; i < fan.Count; i++) _next[fan[i] ^ 1] = fan[(i + fan.Count - 1) % fan.Count];
+        }
         _winding = new int[halves];
+        _part = new int[arrangement.Edges.Count];
         Spread(fans);
     }
 
@@ -47,7 +54,7 @@ internal sealed class Windings
         return fans;
     }
 
-    /// <summary>Sorts a fan counter-clockwise, beginning after its widest gap, and links the half-edges across it.</summary>
+    /// <summary>Sorts a fan counter-clockwise, beginning after its widest gap.</summary>
     /// <remarks>
     /// An arc of at most half a turn only ever gets farther from its start, so about a node edges that do not cross have the same
     /// order on every circle that reaches all of them: that of the shortest. Two that lie within the tolerance there are compared
@@ -55,21 +62,17 @@ internal sealed class Windings
     /// </remarks>
     private void SortFan(List<int> fan)
     {
-        if (fan.Count > 1)
+        var radius = fan.Min(h => _turns[h].Chord);
+        var angles = fan.ToDictionary(h => h, h => Wrapped(_turns[h].DirectionAt(radius)));
+        fan.Sort((a, b) => angles[a].CompareTo(angles[b]));
+        RotateToWidestGap(fan, angles);
+        for (var i = 1; i < fan.Count; i++)
         {
-            var radius = fan.Min(h => _turns[h].Chord);
-            var angles = fan.ToDictionary(h => h, h => Wrapped(_turns[h].DirectionAt(radius)));
-            fan.Sort((a, b) => angles[a].CompareTo(angles[b]));
-            RotateToWidestGap(fan, angles);
-            for (var i = 1; i < fan.Count; i++)
-            {
-                for (var j = i; j > 0 && AreClose(fan[j - 1], fan[j]) && !IsBefore(fan[j - 1], fan[j]); j--)
-                    (fan[j - 1], fan[j]) = (fan[j], fan[j - 1]);
-            }
-
-            bool AreClose(int a, int b) => Math.Abs(Wrapped(angles[b] - angles[a])) * radius < 2 * Tolerance.Merge;
+            for (var j = i; j > 0 && AreClose(fan[j - 1], fan[j]) && !IsBefore(fan[j - 1], fan[j]); j--)
+                (fan[j - 1], fan[j]) = (fan[j], fan[j - 1]);
         }
-        for (var i = 0; i < fan.Count; i++) _next[fan[i] ^ 1] = fan[(i + fan.Count - 1) % fan.Count];
+
+        bool AreClose(int a, int b) => Math.Abs(Wrapped(angles[b] - angles[a])) * radius < 2 * Tolerance.Merge;
     }
 
     private bool IsBefore(int a, int b)
@@ -97,10 +100,10 @@ internal sealed class Windings
     {
         var reached = new bool[_winding.Length];
         var waiting = new Stack<int>();
-        foreach (var part in Parts())
+        foreach (var part in Parts(fans))
         {
             var seed = Outermost(part, fans, out var point);
-            Reach(seed, WindingLeftOf(point, except: part));
+            Reach(seed, WindingAt(point, exceptPart: _part[part[0]]));
             while (waiting.TryPop(out var half))
             {
                 var edge = _arrangement.Edges[half >> 1];
@@ -119,44 +122,38 @@ internal sealed class Windings
     }
 
     /// <summary>The edges of each connected part.</summary>
-    private List<HashSet<int>> Parts()
+    private List<List<int>> Parts(Dictionary<int, List<int>> fans)
     {
-        var parts = new List<HashSet<int>>();
-        var fans = new Dictionary<int, List<int>>();
-        for (var e = 0; e < _arrangement.Edges.Count; e++)
+        var parts = new List<List<int>>();
+        Array.Fill(_part, -1);
+        for (var e = 0; e < _part.Length; e++)
         {
-            foreach (var node in (ReadOnlySpan<int>)[_arrangement.Edges[e].Start, _arrangement.Edges[e].End])
+            if (_part[e] >= 0) continue;
+            var part = new List<int> { e };
+            _part[e] = parts.Count;
+            for (var i = 0; i < part.Count; i++)
             {
-                if (!fans.TryGetValue(node, out var fan)) fans.Add(node, fan = []);
-                fan.Add(e);
-            }
-        }
-        var seen = new bool[_arrangement.Edges.Count];
-        var waiting = new Stack<int>();
-        for (var e = 0; e < seen.Length; e++)
-        {
-            if (seen[e]) continue;
-            var part = new HashSet<int>();
-            Visit(e);
-            while (waiting.TryPop(out var edge))
-            {
-                part.Add(edge);
-                foreach (var near in fans[_arrangement.Edges[edge].Start].Concat(fans[_arrangement.Edges[edge].End])) Visit(near);
+                var edge = _arrangement.Edges[part[i]];
+                AddFan(fans[edge.Start]);
+                AddFan(fans[edge.End]);
             }
             parts.Add(part);
+
+            void AddFan(List<int> fan)
+            {
+                foreach (var half in fan)
+                {
+                    if (_part[half >> 1] >= 0) continue;
+                    _part[half >> 1] = parts.Count;
+                    part.Add(half >> 1);
+                }
+            }
         }
         return parts;
-
-        void Visit(int edge)
-        {
-            if (seen[edge]) return;
-            seen[edge] = true;
-            waiting.Push(edge);
-        }
     }
 
     /// <summary>The half-edge at the leftmost point of a part that has the outside on its left.</summary>
-    private int Outermost(HashSet<int> part, Dictionary<int, List<int>> fans, out Point leftmost)
+    private int Outermost(List<int> part, Dictionary<int, List<int>> fans, out Point leftmost)
     {
         leftmost = new(double.PositiveInfinity, 0);
         var outermost = -1;
@@ -186,6 +183,7 @@ internal sealed class Windings
     private int LastBeforeWest(List<int> fan)
     {
         // That gap is half a turn at least, so it is the widest, before which a sorted fan ends; or one of two half turns.
+        SortFan(fan);
         var radius = fan.Min(h => _turns[h].Chord);
         for (var i = 1; i < fan.Count; i++)
         {
@@ -196,12 +194,12 @@ internal sealed class Windings
         return fan[^1];
     }
 
-    private int WindingLeftOf(Point point, HashSet<int> except)
+    private int WindingAt(Point point, int exceptPart)
     {
         var winding = 0;
         for (var e = 0; e < _arrangement.Edges.Count; e++)
         {
-            if (!except.Contains(e)) winding += _arrangement.Edges[e].Count * Ray.Crossings(_arrangement, e, point);
+            if (_part[e] != exceptPart) winding += _arrangement.Edges[e].Count * Ray.Crossings(_arrangement, e, point);
         }
         return winding;
     }

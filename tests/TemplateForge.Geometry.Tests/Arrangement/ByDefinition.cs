@@ -1,67 +1,64 @@
 namespace TemplateForge.Geometry.Tests;
 
-/// <summary>Inside and distance straight from their definitions, sharing nothing with what they judge.</summary>
-internal static class ByDefinition
+/// <summary>Inside and distance of a region straight from their definitions, sharing nothing with what they judge.</summary>
+internal sealed class ByDefinition(Region region)
 {
-    /// <summary>Distance to the boundary, negative inside.</summary>
-    public static double SignedDistance(this Region region, Point p) =>
-        region.Encloses(p) ? -region.DistanceToBoundary(p) : region.DistanceToBoundary(p);
+    private readonly Side[] _sides = [.. region.Contours.SelectMany(c => c.Segments).Select(s => new Side(s))];
 
-    public static double DistanceToBoundary(this Region region, Point p)
+    /// <summary>Distance to the boundary, negative inside.</summary>
+    public double SignedDistance(Point p) => Encloses(p) ? -DistanceToBoundary(p) : DistanceToBoundary(p);
+
+    public double DistanceToBoundary(Point p)
     {
         var nearest = double.PositiveInfinity;
-        foreach (var contour in region.Contours)
-        {
-            foreach (var segment in contour.Segments) nearest = Math.Min(nearest, segment.DistanceFrom(p));
-        }
+        foreach (var side in _sides) nearest = Math.Min(nearest, side.DistanceFrom(p));
         return nearest;
     }
 
     /// <summary>Adds up the angles under which the boundary is seen.</summary>
-    public static bool Encloses(this Region region, Point p) => Math.Round(region.Contours.Sum(c => c.TurnsRound(p))) >= 1;
-
-    public static double TurnsRound(this Contour contour, Point p)
+    public bool Encloses(Point p)
     {
         var turns = 0.0;
-        foreach (var s in contour.Segments)
+        foreach (var side in _sides) turns += side.TurnsRound(p);
+        return Math.Round(turns) >= 1;
+    }
+
+    private readonly struct Side(Segment segment)
+    {
+        private readonly Point _start = segment.Start;
+        private readonly Point _end = segment.End;
+        private readonly int _turning = Math.Sign(segment.Bulge);
+        private readonly double _radius = segment.Radius;
+        private readonly Vector _startDirection = segment.StartDirection;
+        private readonly Vector _endDirection = segment.EndDirection;
+
+        public double TurnsRound(Point p)
         {
-            var (a, b) = (s.Start - p, s.End - p);
+            var (a, b) = (_start - p, _end - p);
             var cross = a.Cross(b);
             // From a point on its chord an arc is seen under half a turn, the way that it turns.
-            if (cross == 0 && !s.IsLine && a.Dot(b) < 0)
-            {
-                turns += Math.Sign(s.Bulge) / 2.0;
-                continue;
-            }
-            turns += Math.Atan2(cross, a.Dot(b)) / (2 * Math.PI);
+            if (cross == 0 && _turning != 0 && a.Dot(b) < 0) return _turning / 2.0;
+            var turns = Math.Atan2(cross, a.Dot(b)) / (2 * Math.PI);
             // Between chord and arc it is seen the other way round.
-            if (cross * s.Bulge < 0 && s.OutsideCircle(p) < 0) turns += Math.Sign(s.Bulge);
+            return cross * _turning < 0 && OutsideCircle(p) < 0 ? turns + _turning : turns;
         }
-        return turns;
-    }
 
-    public static double DistanceFrom(this Segment s, Point p)
-    {
-        // The foot is on the segment when the point lies between the normals at its ends.
-        if ((p - s.Start).Dot(s.StartDirection) < 0 || (p - s.End).Dot(s.EndDirection) > 0)
-            return Math.Min(p.DistanceTo(s.Start), p.DistanceTo(s.End));
-        return Math.Abs(s.IsLine ? s.StartDirection.Cross(p - s.Start) : s.OutsideCircle(p));
-    }
+        public double DistanceFrom(Point p)
+        {
+            // The foot is on the segment when the point lies between the normals at its ends.
+            if ((p - _start).Dot(_startDirection) < 0) return EndsFrom(p);
+            if ((p - _end).Dot(_endDirection) > 0) return EndsFrom(p);
+            return Math.Abs(_turning == 0 ? _startDirection.Cross(p - _start) : OutsideCircle(p));
+        }
 
-    /// <summary>Distance outside the circle of an arc, negative inside; without its centre, which a flat arc has far away.</summary>
-    private static double OutsideCircle(this Segment arc, Point p)
-    {
-        var q = p - arc.Start;
-        var towardsCentre = arc.StartDirection.Left * Math.Sign(arc.Bulge);
-        var power = q.LengthSquared / arc.Radius - 2 * q.Dot(towardsCentre);
-        return power / (1 + Math.Sqrt(Math.Max(0, 1 + power / arc.Radius)));
-    }
+        private double EndsFrom(Point p) => Math.Min(p.DistanceTo(_start), p.DistanceTo(_end));
 
-    /// <summary>Points spread along the boundary, with the direction there.</summary>
-    public static IEnumerable<(Point Point, Vector Along)> BoundarySamples(this Region region, int perSegment) =>
-        from contour in region.Contours
-        from segment in contour.Segments
-        from i in Enumerable.Range(0, perSegment)
-        let share = (i + 0.5) / perSegment
-        select (segment.At(share), segment.DirectionAt(share));
+        /// <summary>Distance outside the circle of an arc, negative inside; without its centre, which a flat arc has far away.</summary>
+        private double OutsideCircle(Point p)
+        {
+            var q = p - _start;
+            var power = q.LengthSquared / _radius - 2 * q.Dot(_startDirection.Left) * _turning;
+            return power / (1 + Math.Sqrt(Math.Max(0, 1 + power / _radius)));
+        }
+    }
 }

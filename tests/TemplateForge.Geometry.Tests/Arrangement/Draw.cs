@@ -1,5 +1,3 @@
-using TemplateForge.Testing;
-
 namespace TemplateForge.Geometry.Tests;
 
 /// <summary>Shapes for named cases, by their corners.</summary>
@@ -9,7 +7,7 @@ internal static class Draw
 
     /// <summary>Through corners, each with the bulge of the side that begins there.</summary>
     public static Contour Outline(params (double X, double Y, double Bulge)[] corners) =>
-        Shapes.ThroughPoints([.. corners.Select(c => new Point(c.X, c.Y))], [.. corners.Select(c => c.Bulge)]);
+        Testing.Shapes.ThroughPoints([.. corners.Select(c => new Point(c.X, c.Y))], [.. corners.Select(c => c.Bulge)]);
 
     public static Region Rectangle(double left, double bottom, double right, double top) =>
         Region.Of(Polygon((left, bottom), (right, bottom), (right, top), (left, top)));

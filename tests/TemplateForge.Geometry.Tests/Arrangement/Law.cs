@@ -25,19 +25,20 @@ internal static class Law
     /// <summary>An offset is where the distance says, tried on its own boundary and beside where the source asks for one.</summary>
     public static void IsOffset(Region offset, Region source, double distance)
     {
-        foreach (var (point, _) in offset.BoundarySamples(perSegment: 4))
+        var (answer, asked) = (new ByDefinition(offset), new ByDefinition(source));
+        foreach (var (point, _) in BoundarySamples(offset, perSegment: 3))
         {
-            var at = source.SignedDistance(point);
-            Holds(Math.Abs(at - distance) <= Tolerance.Length, $"{point} of the boundary lies at {at}, not at {distance}");
+            var signed = asked.SignedDistance(point);
+            Holds(Math.Abs(signed - distance) <= Tolerance.Length, $"{point} of the boundary lies at {signed}, not at {distance}");
         }
-        foreach (var (point, along) in source.BoundarySamples(perSegment: 3))
+        foreach (var (point, along) in BoundarySamples(source, perSegment: 3))
         {
-            foreach (var aside in (ReadOnlySpan<double>)[distance - 0.01, distance + 0.01, 0.5 * distance, 1.5 * distance])
+            foreach (var aside in (ReadOnlySpan<double>)[distance - 0.01, distance + 0.01, 0.5 * distance])
             {
                 var beside = point - along.Left * aside;
-                var signed = source.SignedDistance(beside);
+                var signed = asked.SignedDistance(beside);
                 if (Math.Abs(signed - distance) < 1e-4) continue;
-                Holds(offset.Encloses(beside) == signed < distance, $"{beside} lies at {signed}");
+                Holds(answer.Encloses(beside) == signed < distance, $"{beside} lies at {signed}");
             }
         }
     }
@@ -47,17 +48,20 @@ internal static class Law
     {
         var (union, intersection) = (a.Union(b), a.Intersect(b));
         var (difference, either) = (a.Subtract(b), a.ExclusiveOr(b));
-        foreach (var (point, along) in a.BoundarySamples(perSegment: 2).Concat(b.BoundarySamples(perSegment: 2)))
+        var (first, second) = (new ByDefinition(a), new ByDefinition(b));
+        var (inUnion, inIntersection) = (new ByDefinition(union), new ByDefinition(intersection));
+        var (inDifference, inEither) = (new ByDefinition(difference), new ByDefinition(either));
+        foreach (var (point, along) in BoundarySamples(a, perSegment: 2).Concat(BoundarySamples(b, perSegment: 2)))
         {
             foreach (var aside in (ReadOnlySpan<double>)[-0.01, 0.01])
             {
                 var beside = point - along.Left * aside;
-                if (a.DistanceToBoundary(beside) < 1e-4 || b.DistanceToBoundary(beside) < 1e-4) continue;
-                var (inA, inB) = (a.Encloses(beside), b.Encloses(beside));
-                Holds(union.Encloses(beside) == (inA || inB), $"{beside} is on the wrong side of the union");
-                Holds(intersection.Encloses(beside) == (inA && inB), $"{beside} is on the wrong side of the intersection");
-                Holds(difference.Encloses(beside) == (inA && !inB), $"{beside} is on the wrong side of the difference");
-                Holds(either.Encloses(beside) == (inA != inB), $"{beside} is on the wrong side of the exclusive or");
+                if (first.DistanceToBoundary(beside) < 1e-4 || second.DistanceToBoundary(beside) < 1e-4) continue;
+                var (inA, inB) = (first.Encloses(beside), second.Encloses(beside));
+                Holds(inUnion.Encloses(beside) == (inA || inB), $"{beside} is on the wrong side of the union");
+                Holds(inIntersection.Encloses(beside) == (inA && inB), $"{beside} is on the wrong side of the intersection");
+                Holds(inDifference.Encloses(beside) == (inA && !inB), $"{beside} is on the wrong side of the difference");
+                Holds(inEither.Encloses(beside) == (inA != inB), $"{beside} is on the wrong side of the exclusive or");
             }
         }
         var tolerance = Tolerance.Area(a.Length + b.Length);
@@ -66,6 +70,14 @@ internal static class Law
         AreEqual(union.Area, either.Area + intersection.Area, tolerance, "|A xor B| + |A ∩ B|");
         foreach (var answer in (ReadOnlySpan<Region>)[union, intersection, difference, either]) IsWellMade(answer);
     }
+
+    /// <summary>Points spread along the boundary, with the direction there.</summary>
+    public static IEnumerable<(Point Point, Vector Along)> BoundarySamples(Region region, int perSegment) =>
+        from contour in region.Contours
+        from segment in contour.Segments
+        from i in Enumerable.Range(0, perSegment)
+        let share = (i + 0.5) / perSegment
+        select (segment.At(share), segment.DirectionAt(share));
 
     public static void AreEqual(double expected, double actual, double within, string what) =>
         Holds(Math.Abs(actual - expected) <= within, $"{what} is {actual}, not {expected}");

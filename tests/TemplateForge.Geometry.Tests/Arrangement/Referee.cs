@@ -1,19 +1,22 @@
 using NetTopologySuite.Geometries;
 using NetTopologySuite.Operation.Buffer;
-
+using NetTopologySuite.Operation.OverlayNG;
 
 namespace TemplateForge.Geometry.Tests;
 
 /// <summary>An independent polygon engine, on input whose arcs are flattened to half a micrometre.</summary>
-/// <remarks>Every arc loses at most <see cref="Flattening"/> of height, so areas agree within that times the boundary.</remarks>
+/// <remarks>
+/// Every arc loses at most <see cref="Flattening"/> of height, also when it is moved out, so areas agree within that times the
+/// boundary.
+/// </remarks>
 internal static class Referee
 {
     public const double Flattening = 0.0005;
 
-    public static NetTopologySuite.Geometries.Geometry Flattened(Region region)
+    public static NetTopologySuite.Geometries.Geometry Flattened(Region region, double growth = 0)
     {
         var factory = new GeometryFactory();
-        var rings = region.Contours.Select(c => factory.CreateLinearRing(Corners(c))).ToList();
+        var rings = region.Contours.Select(c => factory.CreateLinearRing(Corners(c, growth))).ToList();
         // Each hole belongs to the smallest outer contour round it.
         var outers = rings.Where(r => r.IsCCW).OrderBy(r => r.Envelope.Area).Select(r => (Ring: r, Holes: new List<LinearRing>())).ToList();
         foreach (var hole in rings.Where(r => !r.IsCCW))
@@ -25,18 +28,18 @@ internal static class Referee
     {
         // By default it simplifies its input by 1 % of the distance.
         var parameters = new BufferParameters(QuadrantSegments(Math.Abs(distance))) { SimplifyFactor = 0 };
-        return BufferOp.Buffer(Flattened(region), distance, parameters).Area;
+        return BufferOp.Buffer(Flattened(region, Math.Abs(distance)), distance, parameters).Area;
     }
 
     public static double CombinedArea(Region a, Region b, NetTopologySuite.Operation.Overlay.SpatialFunction how) =>
         OverlayNGRobust.Overlay(Flattened(a), Flattened(b), how).Area;
 
-    private static Coordinate[] Corners(Contour contour)
+    private static Coordinate[] Corners(Contour contour, double growth)
     {
         var corners = new List<Coordinate>();
         foreach (var s in contour.Segments)
         {
-            var parts = s.IsLine ? 1 : (int)Math.Ceiling(Math.Abs(s.Sweep.Radians) / (Math.PI / 2) * QuadrantSegments(s.Radius));
+            var parts = s.IsLine ? 1 : (int)Math.Ceiling(Math.Abs(s.Sweep.Radians) / (Math.PI / 2) * QuadrantSegments(s.Radius + growth));
             for (var i = 0; i < parts; i++) corners.Add(CoordinateOf(s.At((double)i / parts)));
         }
         corners.Add(corners[0].Copy());

@@ -6,7 +6,7 @@ namespace TemplateForge.Geometry.Tests;
 
 public class GridCombinationTests
 {
-    private static readonly Gen<(Region, Region)> Pairs = Gen.Select(Shapes.GridRegion, Shapes.GridRegion);
+    private static readonly Gen<(Region, Region)> Pairs = Gen.Select(Testing.Shapes.GridRegion, Testing.Shapes.GridRegion);
 
     // On a grid two shapes share edges and arcs, run along each other, and touch in corners and tangents.
     [Fact]
@@ -25,5 +25,5 @@ public class GridCombinationTests
 
     [Fact]
     public void Stars_with_needles_combine_as_their_points_and_areas_say() =>
-        Gen.Select(Shapes.Star, Shapes.Star).Check(300, (a, b) => Law.AreCombined(Region.Of(a), Region.Of(b)));
+        Gen.Select(Testing.Shapes.Star, Testing.Shapes.Star).Check(300, (a, b) => Law.AreCombined(Region.Of(a), Region.Of(b)));
 }

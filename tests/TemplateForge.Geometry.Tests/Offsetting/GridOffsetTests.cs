@@ -5,7 +5,7 @@ namespace TemplateForge.Geometry.Tests;
 
 public class GridOffsetTests
 {
-    private static readonly Gen<(Region, double)> Offsets = Gen.Select(Shapes.GridRegion, Shapes.GridOffset);
+    private static readonly Gen<(Region, double)> Offsets = Gen.Select(Testing.Shapes.GridRegion, Testing.Shapes.GridOffset);
 
     // Definition of an offset: the distance to the source decides. On a grid offsets meet along edges and arcs, vanish in
     // centrelines and shrink to radius zero, which chance alone never draws.
@@ -23,11 +23,11 @@ public class GridOffsetTests
 
     [Fact]
     public void Stars_with_needles_offset_by_any_distance_are_where_the_distance_says() =>
-        Gen.Select(Shapes.Star.Select(Region.Of), Gen.Double[-12, 12]).Check(500, IsRight);
+        Gen.Select(Testing.Shapes.Star.Select(Region.Of), Gen.Double[-12, 12]).Check(500, IsRight);
 
     [Fact]
     public void Outwards_or_inwards_by_a_and_then_by_b_is_by_a_plus_b() =>
-        Gen.Select(Shapes.GridRegion, Gen.Select(Shapes.GridOffset, Shapes.GridOffset)).Check(500, (shape, distances) =>
+        Gen.Select(Testing.Shapes.GridRegion, Gen.Select(Testing.Shapes.GridOffset, Testing.Shapes.GridOffset)).Check(500, (shape, distances) =>
         {
             var (a, b) = (distances.Item1, Math.CopySign(distances.Item2, distances.Item1));
             var (twice, once) = (shape.Offset(a).Offset(b), shape.Offset(a + b));

@@ -5,25 +5,26 @@ internal static class SweptLaw
     /// <summary>A point was passed over when the region, moved back along the way, holds it somewhere.</summary>
     public static void IsSwept(Region swept, Region source, Vector by)
     {
-        foreach (var (point, _) in swept.BoundarySamples(perSegment: 2))
+        var (answer, asked) = (new ByDefinition(swept), new ByDefinition(source));
+        foreach (var (point, _) in Law.BoundarySamples(swept, perSegment: 1))
         {
-            var nearest = Nearest(source, point, by);
+            var nearest = Nearest(asked, point, by);
             Law.Holds(Math.Abs(nearest) <= Tolerance.Length, $"{point} of the boundary was missed by {nearest}");
         }
-        foreach (var (point, along) in source.BoundarySamples(perSegment: 2))
+        foreach (var (point, along) in Law.BoundarySamples(source, perSegment: 1))
         {
             foreach (var beside in (ReadOnlySpan<Point>)[
                 point + by + along.Left * 0.01, point + by - along.Left * 0.01, point + by / 2, point - along.Left * 0.01])
             {
-                var nearest = Nearest(source, beside, by);
+                var nearest = Nearest(asked, beside, by);
                 if (Math.Abs(nearest) < 1e-4) continue;
-                Law.Holds(swept.Encloses(beside) == nearest < 0, $"{beside} was missed by {nearest}");
+                Law.Holds(answer.Encloses(beside) == nearest < 0, $"{beside} was missed by {nearest}");
             }
         }
     }
 
     /// <summary>The least signed distance from the region that the point has on the way back, by narrowing down.</summary>
-    private static double Nearest(Region source, Point point, Vector by)
+    private static double Nearest(ByDefinition source, Point point, Vector by)
     {
         const int Steps = 24;
         double At(double share) => source.SignedDistance(point - by * share);
@@ -31,7 +32,7 @@ internal static class SweptLaw
         return shares.Min(share =>
         {
             var (from, to) = (Math.Max(0, share - 1.0 / Steps), Math.Min(1, share + 1.0 / Steps));
-            for (var i = 0; i < 50; i++)
+            for (var i = 0; i < 30; i++)
             {
                 var (a, b) = (from + (to - from) * 0.382, from + (to - from) * 0.618);
                 if (At(a) < At(b)) to = b;

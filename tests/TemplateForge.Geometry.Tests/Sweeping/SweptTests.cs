@@ -6,7 +6,7 @@ namespace TemplateForge.Geometry.Tests;
 public class SweptTests
 {
     private static readonly Gen<Vector> GridWay =
-        Gen.Select(Gen.Int[-4, 4], Gen.Int[-4, 4], (x, y) => new Vector(x * Shapes.Grid, y * Shapes.Grid));
+        Gen.Select(Gen.Int[-4, 4], Gen.Int[-4, 4], (x, y) => new Vector(x * Testing.Shapes.Grid, y * Testing.Shapes.Grid));
 
     [Fact]
     public void A_disc_sweeps_a_slot_of_four_segments()
@@ -42,7 +42,7 @@ public class SweptTests
     }
 
     [Fact]
-    public void Grid_shapes_sweep_what_they_pass_over() => Gen.Select(Shapes.GridRegion, GridWay).Check(120, (shape, by) =>
+    public void Grid_shapes_sweep_what_they_pass_over() => Gen.Select(Testing.Shapes.GridRegion, GridWay).Check(60, (shape, by) =>
     {
         var swept = shape.Swept(by);
         Law.IsWellMade(swept);
@@ -51,7 +51,7 @@ public class SweptTests
 
     [Fact]
     public void A_way_in_two_parts_sweeps_the_same_and_so_does_the_way_back() =>
-        Gen.Select(Shapes.GridRegion, GridWay).Check(500, (shape, by) =>
+        Gen.Select(Testing.Shapes.GridRegion, GridWay).Check(200, (shape, by) =>
         {
             var swept = shape.Swept(by);
             var tolerance = Tolerance.Area(2 * swept.Length);
