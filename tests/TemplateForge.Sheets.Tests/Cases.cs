@@ -11,7 +11,6 @@ internal static class Cases
     public static Paper A4 { get; } = new("a4", 210, 297, 8);
     public static Paper A3 { get; } = new("a3", 297, 420, 8);
     public static Paper Letter { get; } = new("letter", 215.9, 279.4, 8);
-    public static Paper Tabloid { get; } = new("tabloid", 279.4, 431.8, 8);
 
     private static Dictionary<string, Modification> Modifications { get; } = new(StringComparer.Ordinal)
     {
@@ -23,41 +22,47 @@ internal static class Cases
     };
 
     private static Dictionary<string, Paper> Papers { get; } =
-        new[] { A4, A3, Letter, Tabloid }.ToDictionary(p => p.Name, StringComparer.Ordinal);
+        new[] { A4, A3, Letter }.ToDictionary(p => p.Name, StringComparer.Ordinal);
 
-    private static readonly Dictionary<(string, string), Document> Templates = [];
-    private static readonly Lock Writing = new();
+    private static readonly Dictionary<(string, string), (Document Template, Document JobSheet)> Made = [];
+    private static readonly Lock Making = new();
 
     /// <summary>Names of modification and paper for a theory.</summary>
-    public static TheoryData<string, string> All
+    public static TheoryData<string, string> All => new()
     {
-        get
-        {
-            var all = new TheoryData<string, string>();
-            foreach (var modification in Modifications.Keys)
-            {
-                foreach (var paper in Papers.Keys) all.Add(modification, paper);
-            }
-            return all;
-        }
-    }
+        { "notch", "a4" },
+        { "notch", "a3" },
+        { "measured notch", "letter" },
+        { "notch for the other hand", "a4" },
+        { "notch for the other hand", "letter" },
+        { "butt patch", "a4" },
+        { "lap patch", "letter" },
+        { "lap patch", "a3" },
+    };
 
     public static Modification Of(string modification) => Modifications[modification];
 
     public static Paper On(string paper) => Papers[paper];
 
-    /// <summary>The template, laid out once for all the tests that look at it.</summary>
-    public static Document Template(string modification, string paper)
-    {
-        lock (Writing)
-        {
-            if (!Templates.TryGetValue((modification, paper), out var document))
-                Templates.Add((modification, paper), document = TemplateSheet.Of(Of(modification), On(paper), Overlap));
-            return document;
-        }
-    }
+    public static Document Template(string modification, string paper) => Both(modification, paper).Template;
+
+    public static Document Sheet(string modification, string paper) => Both(modification, paper).JobSheet;
 
     /// <summary>The pages that show a piece at true size, not the covers.</summary>
     public static IEnumerable<Page> Tiles(Document template) =>
         template.Pages.Where(p => Printed.On(p).Any(m => m.Layer == "SCALE-CHECK"));
+
+    // Laid out once for all the tests that look at it.
+    private static (Document Template, Document JobSheet) Both(string modification, string paper)
+    {
+        lock (Making)
+        {
+            if (!Made.TryGetValue((modification, paper), out var both))
+            {
+                both = (TemplateSheet.Of(Of(modification), On(paper), Overlap), JobSheet.Of(Of(modification), On(paper)));
+                Made.Add((modification, paper), both);
+            }
+            return both;
+        }
+    }
 }

@@ -10,7 +10,7 @@ public class JobSheetTests
     public void One_page_has_everything_to_work_from(string modification, string paper)
     {
         var made = Cases.Of(modification);
-        var page = Assert.Single(JobSheet.Of(made, Cases.On(paper)).Pages);
+        var page = Assert.Single(Cases.Sheet(modification, paper).Pages);
         var printed = Printed.On(page);
         // A long sentence is broken into lines: the words are read as they follow each other.
         var words = Printed.Words(printed);

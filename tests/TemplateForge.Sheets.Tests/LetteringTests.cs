@@ -39,7 +39,7 @@ public class LetteringTests
     public void A_job_sheet_s_letters_stand_apart_and_on_the_page(string modification, string paper)
     {
         var sheet = Cases.On(paper);
-        var page = Assert.Single(JobSheet.Of(Cases.Of(modification), sheet).Pages);
+        var page = Assert.Single(Cases.Sheet(modification, paper).Pages);
         var printed = Printed.On(page);
         AssertApart(printed);
         AssertClearOfLines(printed);
@@ -63,34 +63,45 @@ public class LetteringTests
 
     private static void AssertClearOfLines(IReadOnlyList<Printed> page)
     {
-        var lines = page.Where(p => LinesToWorkTo.Contains(p.Layer) && p.Mark is not Lettering).SelectMany(p => p.Seen).ToList();
-        foreach (var words in Words(page))
+        var lines = page.Where(p => LinesToWorkTo.Contains(p.Layer) && p.Mark is not Lettering)
+            .SelectMany(p => p.Seen.SelectMany(s => In(p.Window, s)))
+            .ToList();
+        foreach (var words in WordsOn(page))
         {
-            var near = words.Mark.Bounds.Grown(Clear);
+            var near = words.Bounds.Grown(Clear);
             foreach (var line in lines.Where(l => l.Bounds.Touches(near)))
             {
-                var least = words.Segments.Min(s => s.DistanceTo(line));
-                Assert.True(least >= Clear, $"“{((Lettering)words.Mark).Text}” is {least} mm from a line at {line.Start}.");
+                var least = words.Strokes.Min(s => s.DistanceTo(line));
+                Assert.True(least >= Clear, $"“{words.Text}” is {least} mm from a line at {line.Start}.");
             }
         }
     }
 
     private static void AssertApart(IReadOnlyList<Printed> page)
     {
-        var words = Words(page).ToList();
-        for (var i = 0; i < words.Count; i++)
+        var all = WordsOn(page);
+        for (var i = 0; i < all.Count; i++)
         {
-            var box = words[i].Mark.Bounds.Grown(0.2);
-            foreach (var other in words.Skip(i + 1).Where(o => o.Mark.Bounds.Touches(box)))
+            var box = all[i].Bounds.Grown(0.4);
+            foreach (var other in all.Skip(i + 1).Where(o => o.Bounds.Touches(box)))
             {
-                var least = words[i].Segments.Min(s => other.Segments.Min(o => o.DistanceTo(s)));
-                Assert.True(least > 0.4, $"“{((Lettering)words[i].Mark).Text}” and “{((Lettering)other.Mark).Text}” are {least} mm apart.");
+                var least = all[i].Strokes.Min(s => other.Strokes.Min(o => o.DistanceTo(s)));
+                Assert.True(least > 0.4, $"“{all[i].Text}” and “{other.Text}” are {least} mm apart.");
             }
         }
     }
 
-    private static IEnumerable<Printed> Words(IReadOnlyList<Printed> page) =>
-        page.Where(p => p.Mark is Lettering { Text.Length: > 0 } && p.Layer != "DEMONSTRATION" && p.Seen.Any());
+    private static List<(string Text, Box Bounds, List<Segment> Strokes)> WordsOn(IReadOnlyList<Printed> page) =>
+    [
+        .. page.Where(p => p.Mark is Lettering { Text.Length: > 0 } && p.Layer != "DEMONSTRATION")
+            .Select(p => (((Lettering)p.Mark).Text, p.Window, Strokes: p.Segments.ToList()))
+            .Where(w => w.Strokes.Any(s => s.Bounds.Touches(w.Window)))
+            .Select(w => (w.Text, Box.Around(w.Strokes.Select(s => s.Bounds)), w.Strokes)),
+    ];
+
+    private static IEnumerable<Segment> In(Box window, Segment line) => Inside(window, line.Bounds)
+        ? [line]
+        : new TemplateForge.Geometry.Path(line).PartsInside(Region.Of(Outline.Rectangle(window))).SelectMany(p => p.Segments);
 
     private static bool Inside(Box outer, Box inner) => outer.Grown(1e-6).Contains(inner.Min) && outer.Grown(1e-6).Contains(inner.Max);
 }

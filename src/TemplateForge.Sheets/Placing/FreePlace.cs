@@ -135,6 +135,8 @@ internal sealed class FreePlace
         var (wide, high) = ((int)Math.Ceiling(width / _cell), (int)Math.Ceiling(height / _cell));
         var first = (Column: Math.Max(0, Column(within.Min.X) + 1), Row: Math.Max(0, Row(within.Min.Y) + 1));
         var last = (Column: Math.Min(_columns, Column(within.Max.X)) - wide, Row: Math.Min(_rows, Row(within.Max.Y)) - high);
+        place = default;
+        if (last.Column < first.Column || last.Row < first.Row) return false;
         var (best, found) = (double.PositiveInfinity, default(Point));
         // Rows and columns from the nearest outwards, so that a search ends as soon as all that is left lies further off.
         var middle = (near - _area.Min) / _cell - new Vector(wide / 2.0, high / 2.0);
