@@ -50,7 +50,7 @@ public sealed class MakeCommandTests
 
         Assert.Equal(12, typed.Files.Count());
         Assert.Contains("pair/left/template.pdf", typed.Files);
-        Assert.Contains("Left hand, measured.", typed.Output, StringComparison.Ordinal);
+        Assert.Contains("Left hand, from values taken on this hand.", typed.Output, StringComparison.Ordinal);
         Assert.Contains("Right hand: NOT MEASURED", typed.Output, StringComparison.Ordinal);
         Assert.Contains("right/panel-cut.dxf", typed.Output, StringComparison.Ordinal);
     }
