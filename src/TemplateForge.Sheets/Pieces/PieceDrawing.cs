@@ -73,7 +73,7 @@ internal sealed class PieceDrawing
         if (finish.Length > 0) AddName(_piece.Kind == PieceKind.Paper ? "outline" : "finish line", finish[^1].Segments, toTheLeft: true);
         if (_piece.RoughLines() is [var rough, ..]) AddName(Wording.RoughCutOf(_piece), rough.Segments, toTheLeft: false);
         foreach (var edge in _piece.Edges) AddName("panel edge", edge.Segments, toTheLeft: false);
-        if (_piece.CentreLines is [var centre, ..]) AddName("centre line", [Segment.Line(centre.From, centre.To)], toTheLeft: true);
+        if (PieceLines.CentreLines(_piece) is [var centre, ..]) AddName("centre line", centre.Segments, toTheLeft: true);
     }
 
     public void AddNamesOfGuides()

@@ -31,7 +31,7 @@ internal static class PieceLines
         if (hatched) board.Add(LineKinds.Waste, Hatch(piece, unit).Select(Stroke));
         board.Add(LineKinds.PanelEdge, piece.Edges.Select(Stroke));
         board.Add(LineKinds.Break, Breaks(piece, unit));
-        board.Add(LineKinds.CentreLine, CentreLines(piece));
+        board.Add(LineKinds.CentreLine, CentreLines(piece).Select(Stroke));
         board.Add(LineKinds.Guide, piece.GuideLines.SelectMany(g => g.Along.Contours).Select(c => new ClosedStroke(c)));
         foreach (var datum in piece.Datums) board.Add(LineKinds.Datum, DatumMarks(datum, unit));
         foreach (var tack in piece.Tacks) board.Add(LineKinds.Tack, TackMarks(piece, tack, unit));
@@ -68,10 +68,10 @@ internal static class PieceLines
     public static Mark Stroke(Path path) => path.IsClosed() ? new ClosedStroke(new Contour(path.Segments)) : new OpenStroke(path);
 
     /// <summary>The centre lines, no further past the piece than a line is easily followed.</summary>
-    public static IEnumerable<Mark> CentreLines(Piece piece)
+    public static ImmutableArray<Path> CentreLines(Piece piece)
     {
         var shown = Region.Of(Outline.Rectangle(piece.Shape.Bounds.Grown(CentreLinePastPiece)));
-        return piece.CentreLines.SelectMany(c => Path.Line(c.From, c.To).PartsInside(shown)).Select(Stroke);
+        return [.. piece.CentreLines.SelectMany(c => Path.Line(c.From, c.To).PartsInside(shown))];
     }
 
     // A band along the finish line, on the side that falls away; clear of the line itself and of the rough cut.

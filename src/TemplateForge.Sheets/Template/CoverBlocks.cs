@@ -43,7 +43,7 @@ internal sealed record CoverBlocks(Modification Modification, double Height)
     {
         var box = toConfirm ? Height * 3 : 0;
         var source = WidthOf(Modification.Values.Select(Wording.SourceOf), width * 0.3);
-        var value = WidthOf(Modification.Values.Select(v => v.Text), width * 0.3);
+        var value = WidthOf(Modification.Values.Select(v => v.Text), width * 0.3) + Height;
         return Block.Stacked(Height * 1.2, new[] { ValueSource.Measured, ValueSource.Shop }
             .Select(kind => (Title: kind == ValueSource.Measured ? "measured on this vehicle" : "the shop's choice",
                 Values: Modification.Values.Where(v => v.Source == kind).ToList()))

@@ -73,10 +73,19 @@ internal sealed record PieceTemplate(Piece Piece, Board Lines, TilePlan Plan, Bo
         content.Min + new Vector(2 * Math.Min(shift.X, 0), 2 * Math.Min(shift.Y, 0)),
         content.Max + new Vector(2 * Math.Max(shift.X, 0), 2 * Math.Max(shift.Y, 0)));
 
-    private static double Clashes(TilePlan plan, FreePlace free)
+    // How much of what is drawn lies where a seam has its words and its registration marks.
+    private static double Clashes(TilePlan plan, FreePlace taken)
     {
-        var marks = plan.Tiles.SelectMany(t => FurnitureInWindow(plan, t)).ToList();
-        return marks.Sum(m => free.Taken(m.Bounds) * (m is Lettering ? 3 : 1));
+        const double mark = 4;
+        const double wordsLong = 30;
+        return plan.Seams.Sum(seam =>
+        {
+            var middle = seam.Start.MidpointTo(seam.End) + seam.Inwards * (seam.Overlap / 2);
+            var words = Box.Around([middle - seam.Along * (wordsLong / 2), middle + seam.Along * (wordsLong / 2)]).Grown(mark / 2);
+            var marks = seam.Places.Select(place => seam.Start + seam.Along * place)
+                .Select(edge => Box.Around([edge, edge + seam.Inwards * (seam.Overlap / 2)]).Grown(mark));
+            return 3 * taken.Taken(words) + marks.Sum(taken.Taken);
+        });
     }
 
     public IEnumerable<Page> Pages(Modification modification)

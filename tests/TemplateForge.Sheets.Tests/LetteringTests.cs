@@ -1,0 +1,96 @@
+using TemplateForge.Drawing;
+using TemplateForge.Geometry;
+
+namespace TemplateForge.Sheets.Tests;
+
+/// <summary>A person cuts to these lines: no letter may hide one, nor another letter. The demonstration's letters lie under all.</summary>
+public class LetteringTests
+{
+    /// <summary>Clear distance in mm from the middle of a letter's stroke to a line to work to: half of both pens, and a little.</summary>
+    private const double Clear = 0.5;
+
+    private static readonly string[] LinesToWorkTo = ["CUT", "ROUGH-CUT", "PANEL-EDGE", "DATUM", "TACK"];
+
+    public static TheoryData<string, string> All => Cases.All;
+
+    [Theory, MemberData(nameof(All))]
+    public void No_letter_of_a_template_lies_on_a_line_to_work_to(string modification, string paper)
+    {
+        foreach (var page in Cases.Template(modification, paper).Pages) AssertClearOfLines(Printed.On(page));
+    }
+
+    [Theory, MemberData(nameof(All))]
+    public void No_letters_of_a_template_lie_on_others(string modification, string paper)
+    {
+        foreach (var page in Cases.Template(modification, paper).Pages) AssertApart(Printed.On(page));
+    }
+
+    [Theory, MemberData(nameof(All))]
+    public void No_letter_of_a_template_is_cut_off_by_the_edge_of_a_page(string modification, string paper)
+    {
+        foreach (var printed in Cases.Template(modification, paper).Pages.SelectMany(Printed.On).Where(p => p.Mark is Lettering))
+        {
+            var seen = printed.Seen.Any();
+            Assert.True(!seen || printed.Segments.All(s => Inside(printed.Window, s.Bounds)), $"“{((Lettering)printed.Mark).Text}” is cut off.");
+        }
+    }
+
+    [Theory, MemberData(nameof(All))]
+    public void A_job_sheet_s_letters_stand_apart_and_on_the_page(string modification, string paper)
+    {
+        var sheet = Cases.On(paper);
+        var page = Assert.Single(JobSheet.Of(Cases.Of(modification), sheet).Pages);
+        var printed = Printed.On(page);
+        AssertApart(printed);
+        AssertClearOfLines(printed);
+        var printable = new Box(new(sheet.Margin, sheet.Margin), new(sheet.Width - sheet.Margin, sheet.Height - sheet.Margin));
+        Assert.All(printed, p => Assert.All(p.Segments, s => Assert.True(Inside(printable, s.Bounds))));
+        // Issue: nothing smaller than capitals of 2 mm on A4 and letter; the check numbers and figures are as large as the rest.
+        Assert.All(printed.Select(p => p.Mark).OfType<Lettering>(), l => Assert.True(l.Height >= 1.8, $"“{l.Text}” is {l.Height} mm high."));
+    }
+
+    [Theory]
+    [InlineData("notch")]
+    [InlineData("notch for the other hand")]
+    [InlineData("butt patch")]
+    [InlineData("lap patch")]
+    public void A_preview_s_letters_stand_apart(string modification)
+    {
+        var printed = Printed.On(Preview.Of(Cases.Of(modification)));
+        AssertApart(printed);
+        AssertClearOfLines(printed);
+    }
+
+    private static void AssertClearOfLines(IReadOnlyList<Printed> page)
+    {
+        var lines = page.Where(p => LinesToWorkTo.Contains(p.Layer) && p.Mark is not Lettering).SelectMany(p => p.Seen).ToList();
+        foreach (var words in Words(page))
+        {
+            var near = words.Mark.Bounds.Grown(Clear);
+            foreach (var line in lines.Where(l => l.Bounds.Touches(near)))
+            {
+                var least = words.Segments.Min(s => s.DistanceTo(line));
+                Assert.True(least >= Clear, $"“{((Lettering)words.Mark).Text}” is {least} mm from a line at {line.Start}.");
+            }
+        }
+    }
+
+    private static void AssertApart(IReadOnlyList<Printed> page)
+    {
+        var words = Words(page).ToList();
+        for (var i = 0; i < words.Count; i++)
+        {
+            var box = words[i].Mark.Bounds.Grown(0.2);
+            foreach (var other in words.Skip(i + 1).Where(o => o.Mark.Bounds.Touches(box)))
+            {
+                var least = words[i].Segments.Min(s => other.Segments.Min(o => o.DistanceTo(s)));
+                Assert.True(least > 0.4, $"“{((Lettering)words[i].Mark).Text}” and “{((Lettering)other.Mark).Text}” are {least} mm apart.");
+            }
+        }
+    }
+
+    private static IEnumerable<Printed> Words(IReadOnlyList<Printed> page) =>
+        page.Where(p => p.Mark is Lettering { Text.Length: > 0 } && p.Layer != "DEMONSTRATION" && p.Seen.Any());
+
+    private static bool Inside(Box outer, Box inner) => outer.Grown(1e-6).Contains(inner.Min) && outer.Grown(1e-6).Contains(inner.Max);
+}
