@@ -9,7 +9,7 @@ namespace TemplateForge.Sheets;
 public static class JobSheet
 {
     private const double Border = 3;
-    private const double LeastPicture = 60;
+    private const double LeastPicture = 88;
 
     /// <summary>How much of the width the column with the picture and the values has.</summary>
     private const double LeftShare = 0.54;
@@ -51,7 +51,7 @@ public static class JobSheet
         board = new Board();
         if (work.Height > room || forPicture < LeastPicture) return false;
 
-        var picture = Picture.Fitting(modification.Pieces, left, forPicture, size, withGuideNames: false, out var reduction);
+        var picture = Picture.Fitting(modification, left, forPicture, size, withGuideNames: false, out var reduction);
         if (picture.Width > left || picture.Height > forPicture) return false;
         var shown = Block.Stacked(size, picture, Block.Text($"{Wording.ScaleOf(reduction)}. Dimensions in mm.", left, size));
         above.PutOn(board, new Point(frame.Min.X, frame.Max.Y));

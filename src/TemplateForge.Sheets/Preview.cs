@@ -16,7 +16,7 @@ public static class Preview
     /// <returns>A drawing some 250 mm wide, smaller than the pieces where they are large; for the eye, not to measure from.</returns>
     public static LineDrawing Of(Modification modification)
     {
-        var picture = Picture.Fitting(modification.Pieces, Width, Height, Text, withGuideNames: true, out var reduction);
+        var picture = Picture.Fitting(modification, Width, Height, Text, withGuideNames: true, out var reduction);
         var width = Math.Max(picture.Width, 150);
         var blocks = new CoverBlocks(modification, Text);
         var whole = Block.Stacked(5,

@@ -62,7 +62,7 @@ internal static partial class Wording
     /// <summary>Where a value came from: the fabricator's words, or the default.</summary>
     public static string SourceOf(UsedValue value) => value.GivenAs.Length > 0 ? $"given: {value.GivenAs}" : "DEFAULT";
 
-    public static bool IsMissing(UsedValue value) => value.Kind == ValueKind.Measured && value.GivenAs.Length == 0;
+    public static bool IsMissing(UsedValue value) => value.Source == ValueSource.Measured && value.GivenAs.Length == 0;
 
     /// <summary>The text with every figure tied to the unit after it, so that no line breaks between them.</summary>
     public static string WithUnitsKept(string text) => FigureAndUnit().Replace(text, "\u00A0");

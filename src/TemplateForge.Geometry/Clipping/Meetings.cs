@@ -9,6 +9,9 @@ internal static class Meetings
 {
     private const double Near = Tolerance.Merge;
 
+    /// <summary>What coordinates 100 m away, and what is computed from them, may be wrong by, in mm.</summary>
+    internal const double Rounding = 1e-9;
+
     public static bool Any(Segment first, Segment second)
     {
         var (points, runs) = (new List<Meeting>(), new List<SharedRun>());
@@ -16,9 +19,12 @@ internal static class Meetings
         return points.Count + runs.Count > 0;
     }
 
+    /// <summary>How far apart, in mm, rounding may put two places of one touch: √(2 r δ) of a radius of 100 m, amply.</summary>
+    internal const double Smeared = 0.02;
+
     // 1. Ends: those of either segment that lie on the other.
     // 2. A run: two of them with nothing but nearness between.
-    // 3. Crossings: of the whole lines or circles, where they lie on both segments.
+    // 3. Crossings: of the whole lines or circles, where they lie on both segments; two with nothing between are a touch.
     // 4. Touches: where one line is square to both curves, and no crossing explains that they are near.
     // 5. Ends again: those that are none of the crossings.
     public static void Find(Segment first, Segment second, List<Meeting> points, List<SharedRun> runs)
@@ -41,6 +47,13 @@ internal static class Meetings
         }
         foreach (var end in ends) Add(end);
 
+        // Rounding makes two crossings of a touch, which lie apart although the curves between them do not.
+        bool IsTouch(Meeting one, Meeting other)
+        {
+            var between = first.At((one.OnFirst + other.OnFirst) / 2);
+            return second.DistanceTo(between) <= Rounding;
+        }
+
         void Take(Point candidate)
         {
             var (onFirst, share) = first.NearestPlace(candidate);
@@ -54,7 +67,8 @@ internal static class Meetings
         {
             for (var i = before; i < points.Count; i++)
             {
-                if (points[i].At.DistanceTo(meeting.At) <= 2 * Near) return;
+                var apart = points[i].At.DistanceTo(meeting.At);
+                if (apart <= 2 * Near || (apart < Smeared && IsTouch(points[i], meeting))) return;
             }
             points.Add(meeting);
         }

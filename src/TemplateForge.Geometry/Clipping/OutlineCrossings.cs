@@ -25,10 +25,16 @@ public static class OutlineCrossings
         {
             // Sorted by x, so a point that is the same one is among the last few.
             var isKnown = false;
-            for (var i = distinct.Count - 1; i >= 0 && p.X - distinct[i].X <= 10 * Tolerance.Merge && !isKnown; i--)
-                isKnown = p.DistanceTo(distinct[i]) <= 10 * Tolerance.Merge;
+            for (var i = distinct.Count - 1; i >= 0 && p.X - distinct[i].X <= Meetings.Smeared && !isKnown; i--)
+                isKnown = IsOne(p, distinct[i]);
             if (!isKnown) distinct.Add(p);
         }
         return distinct.ToImmutable();
+
+        // At a joint the segments on either hand each report a touch, a little apart, with nothing between the outlines there.
+        bool IsOne(Point p, Point q) => p.DistanceTo(q) <= 10 * Tolerance.Merge
+            || (p.DistanceTo(q) < Meetings.Smeared && IsOn(region, p.MidpointTo(q)) && IsOn(other, p.MidpointTo(q)));
     }
+
+    private static bool IsOn(Region region, Point p) => region.BoundaryDistanceTo(p) <= Meetings.Rounding;
 }

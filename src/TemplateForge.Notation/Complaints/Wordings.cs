@@ -34,7 +34,9 @@ public static class Wordings
         place.Complain($"{Quoted(text)} is not a number.", $"Write {Example(declared)}.");
 
     public static Complaint TooLarge(Place place, string text) =>
-        place.Complain($"{Quoted(text)} is larger than anything that can be made.", "Write a number below 1000000000 mm or degrees.");
+        place.Complain(
+            $"{Quoted(text)} is larger than anything that can be made.",
+            "Write a number below 1000000000 mm or degrees.");
 
     public static Complaint UnknownUnit(Place place, string unit, string number, bool inExpression)
     {
@@ -73,7 +75,9 @@ public static class Wordings
         place.Complain($"{Quoted(whole + "," + decimals)} has a comma in it.", $"Write {whole}.{decimals} with a point.");
 
     public static Complaint HyphenInMixedNumber(Place place, string text, string right) =>
-        place.Complain($"{Quoted(text)} could be a mixed number or a subtraction.", $"Write the mixed number with a space: {Plain(right)}.");
+        place.Complain(
+            $"{Quoted(text)} could be a mixed number or a subtraction.",
+            $"Write the mixed number with a space: {Plain(right)}.");
 
     public static Complaint MoreThanOneValue(Place place, string behind, string value) =>
         place.Complain($"{Quoted(behind)} behind {Quoted(value)} is not understood.", "Write one value, with one unit.");
@@ -86,10 +90,13 @@ public static class Wordings
             "Measure the sheet and write its thickness, for example 1.2 mm.");
 
     public static Complaint GaugeWithoutSystem(Place place, string written, int gauge) =>
-        place.Complain($"{Quoted(written)} is a different thickness in every gauge system.", $"Write {Thicknesses(gauge)}; or the thickness measured.");
+        place.Complain(
+            $"{Quoted(written)} is a different thickness in every gauge system.",
+            $"Write {Thicknesses(gauge)}; or the thickness measured.");
 
     public static Complaint UnknownGaugeSystem(Place place, string system, string written, int gauge) =>
-        place.Complain($"{Quoted(system)} is not a gauge system known here, and {Quoted(written)} alone is not a thickness.",
+        place.Complain(
+            $"{Quoted(system)} is not a gauge system known here, and {Quoted(written)} alone is not a thickness.",
             $"Write {Thicknesses(gauge)}; or the thickness measured.");
 
     // Reading an expression
@@ -104,13 +111,17 @@ public static class Wordings
     }
 
     public static Complaint UnfinishedExpression(Place place) =>
-        place.Complain("The expression ends where a value should follow.", "Write a number or a name at its end, or take the last sign away.");
+        place.Complain(
+            "The expression ends where a value should follow.",
+            "Write a number or a name at its end, or take the last sign away.");
 
     public static Complaint ConditionInside(Place place) =>
         place.Complain("`if` stands in the middle of an expression.", "Put it in parentheses: 2 * (if a > b then a else b).");
 
     public static Complaint ValueExpected(Place place, string found) =>
-        place.Complain($"{Quoted(found)} stands where a value should be.", "Write a number, a name or an opening parenthesis here.");
+        place.Complain(
+            $"{Quoted(found)} stands where a value should be.",
+            "Write a number, a name or an opening parenthesis here.");
 
     internal static Complaint MissingSign(Writing writing, Token token, Token before)
     {
@@ -126,7 +137,9 @@ public static class Wordings
     }
 
     public static Complaint CommaOutside(Place place) =>
-        place.Complain("A comma stands here only between what a function takes, as in min(a, b).", "Write a decimal with a point: 1.5.");
+        place.Complain(
+            "A comma stands here only between what a function takes, as in min(a, b).",
+            "Write a decimal with a point: 1.5.");
 
     public static Complaint ClosingParenthesis(Place place) =>
         place.Complain("This closing parenthesis has no opening one.", "Take it away, or open it earlier.");
@@ -161,7 +174,9 @@ public static class Wordings
             $"Write ({Plain(quantity)})^2 to raise all of it, or 12 mm² for square millimetres.");
 
     public static Complaint DivisionByFraction(Place place, string fraction) =>
-        place.Complain($"Dividing by {Quoted(fraction)} without parentheses could be taken two ways.", $"Write ({Plain(fraction)}).");
+        place.Complain(
+            $"Dividing by {Quoted(fraction)} without parentheses could be taken two ways.",
+            $"Write ({Plain(fraction)}).");
 
     public static Complaint LoneBrace(Place place, char brace) =>
         place.Complain(
@@ -191,10 +206,14 @@ public static class Wordings
     }
 
     public static Complaint ComparesUnlike(Place place, string text, Dimension left, Dimension right, string bare) =>
-        place.Complain($"{Quoted(text)} compares {left.Name} with {right.Name}.", GiveUnit(bare, left, right, "Only like can be compared with like."));
+        place.Complain(
+            $"{Quoted(text)} compares {left.Name} with {right.Name}.",
+            GiveUnit(bare, left, right, "Only like can be compared with like."));
 
     public static Complaint ArgumentsUnlike(Place place, string function, Dimension first, Dimension other, string bare) =>
-        place.Complain($"{function} takes {first.Name} and {other.Name} together.", GiveUnit(bare, first, other, "Give it quantities of one kind."));
+        place.Complain(
+            $"{function} takes {first.Name} and {other.Name} together.",
+            GiveUnit(bare, first, other, "Give it quantities of one kind."));
 
     public static Complaint BranchesUnlike(Place place, ValueKind then, ValueKind otherwise, string bare) =>
         place.Complain(
@@ -209,10 +228,14 @@ public static class Wordings
             found == Dimension.Number ? $"Write its unit: {function}({Factor(text)} deg)." : "Give it an angle, such as 30 deg.");
 
     public static Complaint NeedsNumber(Place place, string function, string text, Dimension found) =>
-        place.Complain($"{function} takes a plain number, but {Quoted(text)} is {found.Name}.", "Divide one length by another, as in asin(a / b).");
+        place.Complain(
+            $"{function} takes a plain number, but {Quoted(text)} is {found.Name}.",
+            "Divide one length by another, as in asin(a / b).");
 
     public static Complaint RootOf(Place place, string text, Dimension found) =>
-        place.Complain($"{Quoted(text)} is {found.Name}, which has no square root.", "Take the square root of an area or of a plain number.");
+        place.Complain(
+            $"{Quoted(text)} is {found.Name}, which has no square root.",
+            "Take the square root of an area or of a plain number.");
 
     public static Complaint WrongCount(Place place, string function, int least, int most, int found) =>
         place.Complain(
@@ -222,7 +245,9 @@ public static class Wordings
             : $"Give it {least} or {most}.");
 
     public static Complaint WrongShapeCount(Place place, string measure, int found) =>
-        place.Complain($"{measure} does not measure {Counted(found, "shape")}.", $"Give {measure} the shapes that it needs, with commas between.");
+        place.Complain(
+            $"{measure} does not measure {Counted(found, "shape")}.",
+            $"Give {measure} the shapes that it needs, with commas between.");
 
     public static Complaint NotAShape(Place place, string measure, string text) =>
         place.Complain($"{measure} measures shapes, but {Quoted(text)} is none.", "Write the name of a shape.");
@@ -236,13 +261,19 @@ public static class Wordings
             $"Write an exponent from -{highest} to {highest}, or sqrt for a root.");
 
     public static Complaint PowerTooHigh(Place place, string text) =>
-        place.Complain($"{Quoted(text)} is a power of a length or an angle that nothing has.", "Divide by a length or an angle before multiplying on.");
+        place.Complain(
+            $"{Quoted(text)} is a power of a length or an angle that nothing has.",
+            "Divide by a length or an angle before multiplying on.");
 
     public static Complaint ChoiceWithEquals(Place place, string name, bool isEqual, string word) =>
-        place.Complain($"{Quoted(name)} is a choice of words, not a number.", $"Write {Plain(name)} is {(isEqual ? "" : "not ")}{Plain(word)}.");
+        place.Complain(
+            $"{Quoted(name)} is a choice of words, not a number.",
+            $"Write {Plain(name)} is {(isEqual ? "" : "not ")}{Plain(word)}.");
 
     public static Complaint UnknownOption(Place place, string word, string name, IEnumerable<string> options) =>
-        place.Complain($"{Quoted(word)} is not one of the choices of {Quoted(name)}.", Nearest(word, options, "Use one of these"));
+        place.Complain(
+            $"{Quoted(word)} is not one of the choices of {Quoted(name)}.",
+            Nearest(word, options, "Use one of these"));
 
     public static Complaint IsNeedsChoice(Place place, string text, ValueKind found) =>
         place.Complain($"{Quoted(text)} is {found.Name}; `is` goes with a choice of words.", "Compare numbers with = < <= > >=.");
@@ -260,10 +291,14 @@ public static class Wordings
     // Computing an expression
 
     public static Complaint DividesByZero(Place place, string text) =>
-        place.Complain($"{Quoted(text)} is zero here, and nothing can be divided by zero.", "Keep it from being zero, or ask first: if … = 0 then … else ….");
+        place.Complain(
+            $"{Quoted(text)} is zero here, and nothing can be divided by zero.",
+            "Keep it from being zero, or ask first: if … = 0 then … else ….");
 
     public static Complaint PowerOfNegative(Place place, string text, Quantity value) =>
-        place.Complain($"{Quoted(text)} is {value} here, and a number below zero has no such power.", "Use a whole exponent, or keep it from being negative.");
+        place.Complain(
+            $"{Quoted(text)} is {value} here, and a number below zero has no such power.",
+            "Use a whole exponent, or keep it from being negative.");
 
     public static Complaint NoAnswer(Place place, string text, string function, IEnumerable<Quantity> values) =>
         place.Complain($"{Quoted(text)} has no answer for {Listed(values.Select(value => value.ToString()), "and")}.", function switch
@@ -276,7 +311,9 @@ public static class Wordings
         });
 
     public static Complaint NoMeasure(Place place, string text) =>
-        place.Complain($"{Quoted(text)} cannot be measured for these values: one of the shapes has nothing left in it.", "Change the values that make the shape.");
+        place.Complain(
+            $"{Quoted(text)} cannot be measured for these values: one of the shapes has nothing left in it.",
+            "Change the values that make the shape.");
 
     public static Complaint ResultTooLarge(Place place, string text) =>
         place.Complain($"{Quoted(text)} comes to more than can be computed.", "Use smaller numbers.");
@@ -290,16 +327,22 @@ public static class Wordings
         place.Complain("The file is empty.", "Write at least one line such as `name: value`.");
 
     public static Complaint NotText(Place place) =>
-        place.Complain("This is not text: a character stands here that no editor writes.", "Save the file as plain text in UTF-8, and give the right file.");
+        place.Complain(
+            "This is not text: a character stands here that no editor writes.",
+            "Save the file as plain text in UTF-8, and give the right file.");
 
     public static Complaint TooManyParts(Place place, int limit) =>
         place.Complain($"The file has more than {Number(limit)} values in it.", "Split it into smaller files.");
 
     public static Complaint NestedFileTooDeep(Place place, int limit) =>
-        place.Complain($"Here the file is nested more than {Number(limit)} deep.", "Bring lists and groups nearer to the margin.");
+        place.Complain(
+            $"Here the file is nested more than {Number(limit)} deep.",
+            "Bring lists and groups nearer to the margin.");
 
     public static Complaint Anchor(Place place) =>
-        place.Complain("Anchors (&) and aliases (*) are not used here.", "Write the value out, or put text that begins with & or * in quotes.");
+        place.Complain(
+            "Anchors (&) and aliases (*) are not used here.",
+            "Write the value out, or put text that begins with & or * in quotes.");
 
     public static Complaint Tag(Place place) =>
         place.Complain("Tags (!) are not used here.", "Take it away, or put text that begins with ! in quotes.");
@@ -308,34 +351,50 @@ public static class Wordings
         place.Complain("A second document begins here (---).", "Put it in a file of its own.");
 
     public static Complaint DuplicateField(Place place, string name, int firstLine) =>
-        place.Complain($"{Quoted(name)} stands here a second time; the first is in line {Number(firstLine)}.", "Keep one of the two.");
+        place.Complain(
+            $"{Quoted(name)} stands here a second time; the first is in line {Number(firstLine)}.",
+            "Keep one of the two.");
 
     public static Complaint FieldNotPlain(Place place) =>
-        place.Complain("What stands before a colon must be a plain word here.", "Write it without quotes or brackets, as in `name: value`.");
+        place.Complain(
+            "What stands before a colon must be a plain word here.",
+            "Write it without quotes or brackets, as in `name: value`.");
 
     public static Complaint TabIndent(Place place) =>
         place.Complain("A tab stands at the beginning of this line.", "Indent with spaces.");
 
     public static Complaint QuoteNotClosed(Place place) =>
-        place.Complain("The text in quotes that begins here is never closed, or runs out of its lines.", "Close it with the same quote.");
+        place.Complain(
+            "The text in quotes that begins here is never closed, or runs out of its lines.",
+            "Close it with the same quote.");
 
     public static Complaint EscapeNotUnderstood(Place place) =>
-        place.Complain("In text in double quotes, a backslash stands for something that is not understood.", "Use single quotes, or write the backslash twice.");
+        place.Complain(
+            "In text in double quotes, a backslash stands for something that is not understood.",
+            "Use single quotes, or write the backslash twice.");
 
     public static Complaint SignBeforeText(Place place) =>
         place.Complain("No text can begin with this sign.", "Put the text in quotes.");
 
     public static Complaint BracketNotClosed(Place place) =>
-        place.Complain("A list in [ ] or a group in { } is not closed, or lacks a comma.", "Close it, and put commas between its parts; put text with such signs in quotes.");
+        place.Complain(
+            "A list in [ ] or a group in { } is not closed, or lacks a comma.",
+            "Close it, and put commas between its parts; put text with such signs in quotes.");
 
     public static Complaint ColonNotUnderstood(Place place) =>
-        place.Complain("The colon here is not understood.", "Indent by the same number of spaces as its neighbours, or put text with a colon in quotes.");
+        place.Complain(
+            "The colon here is not understood.",
+            "Indent by the same number of spaces as its neighbours, or put text with a colon in quotes.");
 
     public static Complaint IndentNotUnderstood(Place place) =>
-        place.Complain("This line does not fit to the lines above it.", "Indent it by as many spaces as its neighbours, with `name: value` or `- value` on it.");
+        place.Complain(
+            "This line does not fit to the lines above it.",
+            "Indent it by as many spaces as its neighbours, with `name: value` or `- value` on it.");
 
     public static Complaint NotYaml(Place place) =>
-        place.Complain("From here on the file cannot be read.", "Look at the spaces, quotes and colons of this line and the one above; the file must be YAML.");
+        place.Complain(
+            "From here on the file cannot be read.",
+            "Look at the spaces, quotes and colons of this line and the one above; the file must be YAML.");
 
     public static Complaint UnknownField(Place place, string name, IEnumerable<string> known)
     {
@@ -396,9 +455,11 @@ public static class Wordings
         _ => "an area such as 100 mm²",
     };
 
-    /// <summary>Text that can stand before a unit: in parentheses unless it is a number or a name alone.</summary>
+    /// <summary>What can stand before a unit: a number as it is, anything else as so many times one unit.</summary>
     private static string Factor(string text) =>
-        text.All(c => char.IsAsciiDigit(c) || c == '.') ? Plain(text) : $"{Plain(text)} * 1";
+        text.All(c => char.IsAsciiDigit(c) || c == '.') ? Plain(text)
+        : Expression.IsName(text) || text.StartsWith('(') ? $"{Plain(text)} * 1"
+        : $"({Plain(text)}) * 1";
 
     private static string Counted(int count, string what) => $"{Number(count)} {what}{(count == 1 ? "" : "s")}";
 

@@ -55,17 +55,17 @@ internal sealed class SourceText
         stretches.Add((0, At(raw)));
         for (var i = 0; i < value.Length; i++, expected++)
         {
-            var found = raw;
-            if (!char.IsWhiteSpace(value[i]))
-                found = raw < end ? Text.IndexOf(value[i], raw, end - raw) : -1;
-            else if (raw >= end || !char.IsWhiteSpace(Text[raw]))
-                found = Math.Max(first, raw - 1);
-            if (found < 0)
-                break; // written with an escape such as \x41: the rest keeps the places it would have without
-            if (found != expected)
+            var found = char.IsWhiteSpace(value[i])
+                ? (raw < end && char.IsWhiteSpace(Text[raw]) ? raw : -1)
+                : (raw < end ? Text.IndexOf(value[i], raw, end - raw) : -1);
+            var isWritten = found >= 0;
+            if (!isWritten)
+                found = Math.Max(first, raw - 1); // YAML made it: of an escape such as \x41, of an indented line end
+            if (found != expected || (found > 0 && Text[found - 1] is '\n' or '\r'))
                 stretches.Add((i, At(found)));
             expected = found;
-            raw = found + (scalar.Style == ScalarStyle.SingleQuoted && value[i] == '\'' ? 2 : char.IsWhiteSpace(value[i]) && !char.IsWhiteSpace(Text[found]) ? 0 : 1);
+            if (isWritten)
+                raw = found + (value[i] == '\'' && scalar.Style == ScalarStyle.SingleQuoted ? 2 : 1); // ' is written twice
         }
         return new Writing(value, stretches.ToImmutable());
     }

@@ -16,7 +16,8 @@ internal static class YamlFault
         return message switch
         {
             _ when Says("flow") => Wordings.BracketNotClosed(place),
-            _ when Says("quoted scalar, found unknown") || Says("hexadecimal") || Says("escape code") || Says("surrogates") => Wordings.EscapeNotUnderstood(place),
+            _ when Says("found unknown escape") || Says("hexadecimal") || Says("escape code") || Says("surrogates") =>
+                Wordings.EscapeNotUnderstood(place),
             _ when Says("quoted") => Wordings.QuoteNotClosed(place),
             _ when Says("cannot start any token") => Wordings.SignBeforeText(place),
             _ when Says("invalid mapping") || Says("Mapping values") || Says("simple key") => Wordings.ColonNotUnderstood(place),

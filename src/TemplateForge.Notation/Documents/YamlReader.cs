@@ -83,7 +83,7 @@ public sealed class YamlReader
         while (parser.MoveNext() && parser.Current is StreamStart or DocumentStart)
         {
         }
-        if (parser.Current is null or StreamEnd || (parser.Current is Scalar { Value.Length: 0, Style: ScalarStyle.Plain } nothing && !IsMarked(nothing)))
+        if (parser.Current is null or StreamEnd || (parser.Current is Scalar { Value.Length: 0 } nothing && IsUnwritten(nothing)))
             return Refuse(Wordings.EmptyFile(source.At(0)));
         if (!TryReadNode(depth: 0, out root))
             return false;
@@ -178,7 +178,8 @@ public sealed class YamlReader
         var c => !char.IsControl(c),
     };
 
-    private static bool IsMarked(NodeEvent node) => !node.Anchor.IsEmpty || !node.Tag.IsEmpty;
+    private static bool IsUnwritten(Scalar scalar) =>
+        scalar.Style == ScalarStyle.Plain && scalar.Anchor.IsEmpty && scalar.Tag.IsEmpty;
 
     private Place At(ParsingEvent? start) => source.At((int)(start?.Start.Index ?? 0));
 

@@ -62,7 +62,10 @@ internal sealed class Checker(Writing writing, IExpressionNames names, ICollecti
         if (term.Sign is '+' or '-')
         {
             if (!TryAgree(term.Left, ref left, term.Right, ref right))
-                return Refuse(Wordings.AddsUnlike(At(term), Quote(term), isSum: term.Sign == '+', left, right, BareNumber(term.Left, term.Right)));
+            {
+                var bare = BareNumber(term.Left, term.Right);
+                return Refuse(Wordings.AddsUnlike(At(term), Quote(term), isSum: term.Sign == '+', left, right, bare));
+            }
             return Give(left, out kind);
         }
         var dimension = left;
@@ -100,7 +103,8 @@ internal sealed class Checker(Writing writing, IExpressionNames names, ICollecti
         for (var i = 0; i < term.Signs.Length; i++)
         {
             var (left, right) = (term.Operands[i], term.Operands[i + 1]);
-            if (term.Signs[i] is "=" or "<>" && left is NameTerm chosen && names.TryKind(chosen.Name, out var kind) && kind is ChoiceKind)
+            if (term.Signs[i] is "=" or "<>" && left is NameTerm chosen
+                && names.TryKind(chosen.Name, out var kind) && kind is ChoiceKind)
             {
                 var word = right is NameTerm name ? name.Name : Quote(right);
                 return Refuse(Wordings.ChoiceWithEquals(At(left), chosen.Name, term.Signs[i] == "=", word));

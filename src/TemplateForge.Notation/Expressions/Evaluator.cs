@@ -125,7 +125,9 @@ internal sealed class Evaluator(Writing writing, IExpressionValues values, IColl
 
     private bool TryMeasure(CallTerm call, out Value value)
     {
-        var shapes = call.Arguments.Select(argument => argument is NameTerm shape ? shape.Name : throw new InvalidOperationException($"{Quote(argument)} is no shape; the expression was not checked."));
+        var shapes = call.Arguments.Select(argument => argument is NameTerm shape
+            ? shape.Name
+            : throw new InvalidOperationException($"{Quote(argument)} is no shape; the expression was not checked."));
         if (!values.TryMeasure(call.Function, [.. shapes], writing.At(call.Start), out var measure))
             return Fail(out value);
         return double.IsFinite(measure.Value)

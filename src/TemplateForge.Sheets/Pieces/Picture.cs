@@ -12,24 +12,25 @@ internal static class Picture
 
     /// <summary>How many times smaller a picture may be drawn, so that its scale is a round one.</summary>
     private static ImmutableArray<double> Reductions { get; } =
-        [1, 1.25, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, 12.5, 15, 20, 25, 30, 40, 50, 60, 80, 100, 200, 500, 1000];
+        [1.25, 1.5, 2, 2.5, 3, 3.5, 4, 4.5, 5, 5.5, 6, 7, 8, 9, 10, 12.5, 15, 20, 25, 30, 40, 50, 60, 80, 100, 200, 500, 1000];
 
     /// <summary>The pieces, each under its title, as large as fits in this width and height at one round scale.</summary>
-    /// <param name="pieces">What is shown, side by side or one below the other, whichever comes out larger.</param>
+    /// <param name="modification">Whose pieces are shown, side by side or one below the other, whichever comes out larger.</param>
     /// <param name="width">Width in mm.</param>
     /// <param name="height">Height in mm.</param>
     /// <param name="textHeight">Height of the titles' capitals in mm.</param>
     /// <param name="withGuideNames">Whether the guide lines are named.</param>
     /// <param name="reduction">How many times smaller than the pieces the picture is.</param>
     public static Block Fitting(
-        ImmutableArray<Piece> pieces, double width, double height, double textHeight, bool withGuideNames, out double reduction)
+        Modification modification, double width, double height, double textHeight, bool withGuideNames, out double reduction)
     {
+        var pieces = modification.Pieces;
         reduction = 1;
         if (pieces.IsEmpty) return Block.Empty(width, 0);
         foreach (var candidate in Reductions.Where(r => MayFit(pieces, width, height, r)))
         {
             reduction = candidate;
-            var shown = pieces.Select(p => Titled(p, candidate, textHeight, withGuideNames)).ToList();
+            var shown = pieces.Select(p => Titled(modification, p, candidate, textHeight, withGuideNames)).ToList();
             foreach (var block in (Block[])[Block.Beside(3 * textHeight, shown), Block.Stacked(2 * textHeight, shown)])
             {
                 if (block.Width <= width && block.Height <= height) return block;
@@ -42,9 +43,9 @@ internal static class Picture
     private static bool MayFit(ImmutableArray<Piece> pieces, double width, double height, double reduction) =>
         pieces.All(p => p.Shape.Bounds.Width / reduction <= width && p.Shape.Bounds.Height / reduction <= height);
 
-    private static Block Titled(Piece piece, double reduction, double textHeight, bool withGuideNames)
+    private static Block Titled(Modification modification, Piece piece, double reduction, double textHeight, bool withGuideNames)
     {
-        var picture = Of(piece, reduction, textHeight, withGuideNames);
+        var picture = Of(piece, CheckNumbers.FirstOf(modification, piece), reduction, textHeight, withGuideNames);
         var words = Math.Max(picture.Width, 17 * textHeight);
         return Block.Stacked(textHeight,
             Block.Text(piece.Title, words, textHeight * 1.1, strong: true),
@@ -52,15 +53,15 @@ internal static class Picture
             picture).AsWideAs(words);
     }
 
-    private static Block Of(Piece piece, double reduction, double textHeight, bool withGuideNames)
+    private static Block Of(Piece piece, int firstNumber, double reduction, double textHeight, bool withGuideNames)
     {
         var lines = new Board();
         PieceLines.PutOn(lines, piece, reduction);
         var area = Box.Around(lines.Marks.Select(m => m.Bounds)).Grown(Aside * reduction);
         var drawing = new PieceDrawing(piece, lines, reduction, area);
-        drawing.AddDimensions();
-        drawing.AddDatumLetters(height: 1.5 * textHeight, withHoles: false);
         drawing.AddTackNumbers();
+        drawing.AddDatumLetters(height: 1.5 * textHeight, withHoles: false);
+        drawing.AddDimensions(firstNumber);
         drawing.AddArrows();
         if (withGuideNames) drawing.AddNamesOfGuides();
         var bounds = Box.Around(drawing.Board.Marks.Select(m => m.Bounds));

@@ -41,7 +41,7 @@ internal sealed class PieceDrawing
         foreach (var window in windows) _free.Take(Outline.Rectangle(window).Segments, 0.2 * _unit);
     }
 
-    public void AddDimensions() => Dimensions.PutOn(Board, _free, _piece, _unit);
+    public void AddDimensions(int firstNumber) => Dimensions.PutOn(Board, _free, _piece, firstNumber, _unit);
 
     /// <summary>The letter of each datum, and the hole that it is.</summary>
     public void AddDatumLetters(double height, bool withHoles)
@@ -56,14 +56,14 @@ internal sealed class PieceDrawing
         }
     }
 
-    /// <summary>The number of each tack, on the side away from the middle.</summary>
+    /// <summary>The number of each tack, as near to it as can be, better outside than inside.</summary>
     public void AddTackNumbers()
     {
         foreach (var tack in _piece.Tacks)
         {
             var block = Block.Line(tack.Number.ToString(CultureInfo.InvariantCulture), 2.5 * _unit);
             var outwards = (tack.At - _piece.Shape.Bounds.Centre).Unit;
-            Place(block, tack.At + outwards * (5 * _unit));
+            Place(block, tack.At + outwards * (2 * _unit));
         }
     }
 
@@ -96,7 +96,8 @@ internal sealed class PieceDrawing
     public void AddArrows()
     {
         if (_piece.Arrows.IsEmpty) return;
-        var block = ArrowBlock.Of(_piece.Arrows, _unit);
+        const double smaller = 0.75;
+        var block = ArrowBlock.Of(_piece.Arrows, _unit * smaller);
         var bounds = Box.Around(Board.Marks.Select(m => m.Bounds));
         var near = new Point(bounds.Min.X, bounds.Max.Y);
         // Among what is drawn if there is room, for a picture is the larger the less stands round it.
@@ -136,7 +137,7 @@ internal sealed class PieceDrawing
     // A name stands near its line and a leader runs from it to the line: short, across as little as can be, best from one side.
     private void AddName(string text, IReadOnlyList<Segment> line, bool toTheLeft)
     {
-        const double wrongSide = 8;
+        const double wrongSide = 25;
         var block = Block.Line(text, Small * _unit);
         var (least, best) = (double.PositiveInfinity, (Place: default(Box), Leader: default(Segment)));
         foreach (var share in (double[])[0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9, 0.03, 0.97])

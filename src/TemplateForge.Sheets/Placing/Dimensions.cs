@@ -25,10 +25,11 @@ internal static class Dimensions
     /// <param name="board">The drawing.</param>
     /// <param name="free">What is taken on it; the dimensions are taken too, afterwards.</param>
     /// <param name="piece">Whose distances they are.</param>
+    /// <param name="firstNumber">The number of the first of them in the lists.</param>
     /// <param name="unit">How many mm of the piece are one mm on the paper.</param>
-    public static void PutOn(Board board, FreePlace free, Piece piece, double unit)
+    public static void PutOn(Board board, FreePlace free, Piece piece, int firstNumber, double unit)
     {
-        var checks = piece.Checks.Select((check, i) => (Check: check, Number: i + 1)).Where(c => c.Check.Distance > Tolerance.Length);
+        var checks = piece.Checks.Select((check, i) => (Check: check, Number: firstNumber + i)).Where(c => c.Check.Distance > Tolerance.Length);
         foreach (var (check, number) in checks.OrderBy(c => c.Check.Distance).ThenBy(c => c.Number))
         {
             var marks = Best(free, piece, check, Wording.NumberedDistance(number, check), unit);
@@ -72,7 +73,7 @@ internal static class Dimensions
         private Point Start => Check.From + Along.Left * Offset;
         private Point End => Start + Along * (Check.To - Check.From).Dot(Along);
         private double Length => Start.DistanceTo(End);
-        private bool HasRoomInside => Length >= Width + 9 * Unit;
+        private bool HasRoomInside => Length >= Width + 3 * Unit;
 
         // Figures read from below or from the right.
         private Vector Reads => Along.X > 1e-9 || (Math.Abs(Along.X) <= 1e-9 && Along.Y > 0) ? Along : -Along;
@@ -125,8 +126,10 @@ internal static class Dimensions
         {
             if (!HasRoomInside)
             {
-                var outside = Left + Reads * (Length + (5 * Unit) + Width / 2);
-                return IsTextFree(outside) ? 0 : NoRoomCost;
+                // Where a dimension line that is too short for its figures puts them: past its end.
+                var arrowsOutside = Length < 8 * Unit || Length < Width + 2 * Unit;
+                var middleOfText = Length >= Width + Unit ? Length / 2 : Length + (arrowsOutside ? 5 * Unit : 0) + Width / 2;
+                return IsTextFree(Left + Reads * middleOfText) ? 0 : NoRoomCost;
             }
             return TryFindMiddleOfText(out var middle) ? AsideCost * middle.DistanceTo(Start.MidpointTo(End)) / Unit : NoRoomCost;
         }
@@ -134,7 +137,7 @@ internal static class Dimensions
         private bool TryFindMiddleOfText(out Point middle)
         {
             var centre = Start.MidpointTo(End);
-            var room = Length / 2 - Width / 2 - 4 * Unit;
+            var room = Length / 2 - Width / 2 - 1.5 * Unit;
             for (var shift = 0.0; shift <= room; shift += Unit)
             {
                 foreach (var way in (double[])[1, -1])

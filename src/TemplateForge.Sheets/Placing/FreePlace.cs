@@ -90,16 +90,23 @@ internal sealed class FreePlace
         _sumsAreOld = true;
     }
 
-    /// <summary>Share of a box's cells that are taken; a box that leaves the area counts as wholly taken.</summary>
-    public double Crowding(Box box)
+    /// <summary>Whether a box lies in the area and none of its cells is taken.</summary>
+    public bool IsFree(Box box)
     {
         var (left, right, bottom, top) = (Column(box.Min.X), Column(box.Max.X), Row(box.Min.Y), Row(box.Max.Y));
-        if (left < 0 || bottom < 0 || right >= _columns || top >= _rows) return 1;
+        if (left < 0 || bottom < 0 || right >= _columns || top >= _rows) return false;
         SumUp();
-        return (double)Sum(left, bottom, right + 1, top + 1) / ((right + 1 - left) * (top + 1 - bottom));
+        return Sum(left, bottom, right + 1, top + 1) == 0;
     }
 
-    public bool IsFree(Box box) => Crowding(box) == 0;
+    /// <summary>How many of a box's cells are taken.</summary>
+    public int Taken(Box box)
+    {
+        var (left, right) = (Math.Clamp(Column(box.Min.X), 0, _columns), Math.Clamp(Column(box.Max.X) + 1, 0, _columns));
+        var (bottom, top) = (Math.Clamp(Row(box.Min.Y), 0, _rows), Math.Clamp(Row(box.Max.Y) + 1, 0, _rows));
+        SumUp();
+        return Sum(left, bottom, right, top);
+    }
 
     /// <summary>The free place of this size whose middle is nearest to a point.</summary>
     /// <param name="width">Width in mm.</param>

@@ -44,15 +44,15 @@ internal sealed record CoverBlocks(Modification Modification, double Height)
         var box = toConfirm ? Height * 3 : 0;
         var source = WidthOf(Modification.Values.Select(Wording.SourceOf), width * 0.3);
         var value = WidthOf(Modification.Values.Select(v => v.Text), width * 0.3);
-        return Block.Stacked(Height * 1.2, new[] { ValueKind.Measured, ValueKind.Shop }
-            .Select(kind => (Title: kind == ValueKind.Measured ? "measured on this vehicle or component" : "the shop's choice",
-                Values: Modification.Values.Where(v => v.Kind == kind).ToList()))
+        return Block.Stacked(Height * 1.2, new[] { ValueSource.Measured, ValueSource.Shop }
+            .Select(kind => (Title: kind == ValueSource.Measured ? "measured on this vehicle" : "the shop's choice",
+                Values: Modification.Values.Where(v => v.Source == kind).ToList()))
             .Where(group => group.Values.Count > 0)
             .Select(group => Table.Of(
                 [("", box), (group.Title, width - box - value - source), ("", value), ("", source)],
                 group.Values.Select(v => (ImmutableArray<Cell>)
                 [
-                    toConfirm && v.Kind == ValueKind.Measured ? Cell.TickBox(Height) : Cell.Blank,
+                    toConfirm && v.Source == ValueSource.Measured ? Cell.TickBox(Height) : Cell.Blank,
                     Cell.Words(v.Label, Height),
                     Cell.Words(v.Text, Height),
                     Cell.Words(Wording.SourceOf(v), Height, strong: Wording.IsMissing(v)),
@@ -66,18 +66,17 @@ internal sealed record CoverBlocks(Modification Modification, double Height)
     /// <summary>The distances to check, with room for what was measured on the paper and on the panel.</summary>
     public Block Checks(double width)
     {
-        var rows = Modification.Pieces.SelectMany(p => p.Checks.Select((c, i) => (Piece: p, Check: c, Number: i + 1))).ToList();
+        var checks = Modification.Pieces.SelectMany(p => p.Checks).ToList();
         var number = WidthOf(["(10)"], width);
-        var distance = WidthOf(rows.Select(r => Wording.Distance(r.Check)), width);
+        var distance = WidthOf(checks.Select(Wording.Distance), width);
         var field = WidthOf(["on the work"], width);
-        var several = Modification.Pieces.Length > 1;
         return Table.Of(
             [("", number), ("Distance", width - number - distance - 2 * field), ("mm", distance), ("on paper", field), ("on the work", field)],
-            rows.Select(r => (ImmutableArray<Cell>)
+            checks.Select((check, i) => (ImmutableArray<Cell>)
             [
-                Cell.Words($"({r.Number.ToString(CultureInfo.InvariantCulture)})", Height),
-                Cell.Words(several ? $"{r.Check.Label} ({r.Piece.Name})" : r.Check.Label, Height),
-                Cell.Words(Wording.Distance(r.Check), Height),
+                Cell.Words(string.Create(CultureInfo.InvariantCulture, $"({i + 1})"), Height),
+                Cell.Words(check.Label, Height),
+                Cell.Words(Wording.Distance(check), Height),
                 Cell.Field(Height),
                 Cell.Field(Height),
             ]),

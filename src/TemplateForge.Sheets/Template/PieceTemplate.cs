@@ -20,21 +20,22 @@ internal sealed record PieceTemplate(Piece Piece, Board Lines, TilePlan Plan, Bo
 
     public static PieceTemplate Of(Modification modification, Piece piece, Paper paper, PageLayout layout)
     {
+        var firstNumber = CheckNumbers.FirstOf(modification, piece);
         // 1. The piece with its dimensions says what must be on the pages.
         var lines = new Board();
         PieceLines.PutOn(lines, piece, unit: 1);
         var first = new PieceDrawing(piece, lines, 1, BoundsOf(lines).Grown(RoomForDimensions));
-        first.AddDimensions();
-        var plan = Tiling.Plan(BoundsOf(first.Board).Grown(Border), paper, layout, window => HasInk(lines, window));
+        first.AddDimensions(firstNumber);
+        var plan = Pages(lines, BoundsOf(first.Board).Grown(Border), paper, layout);
 
-        // 2. Now the seams are known: the dimensions are placed anew, and then the words, clear of them.
+        // 2. Now the seams are known: the dimensions are placed anew, and the words, clear of them.
         var windows = plan.Tiles.Select(t => t.Window).ToList();
         var drawing = new PieceDrawing(piece, lines, 1, Box.Around(windows));
         drawing.KeepWithin(windows);
         foreach (var tile in plan.Tiles) drawing.KeepFree(FurnitureInWindow(plan, tile));
-        drawing.AddDimensions();
-        drawing.AddDatumLetters(height: 5, withHoles: true);
         drawing.AddTackNumbers();
+        drawing.AddDatumLetters(height: 5, withHoles: true);
+        drawing.AddDimensions(firstNumber);
         drawing.Place(TitleBlock.Of(modification, piece), PlaceOfTitle(piece));
         foreach (var tile in plan.Tiles)
             drawing.Place(TitleBlock.WhichWayRound(modification, piece), new(tile.Window.Min.X, tile.Window.Max.Y), tile.Window);
@@ -42,6 +43,33 @@ internal sealed record PieceTemplate(Piece Piece, Board Lines, TilePlan Plan, Bo
         drawing.AddNamesOfGuides();
         drawing.AddWaste();
         return new(piece, lines, plan, drawing.Board);
+    }
+
+    // Of all places of the grid that take the fewest pages, the one whose seams and marks lie least on the lines.
+    private static TilePlan Pages(Board lines, Box content, Paper paper, PageLayout layout)
+    {
+        var free = new FreePlace(content, 1);
+        free.Take(lines.Marks, 1);
+        return Shifts
+            .SelectMany(right => Shifts.Select(up => new Vector(right, up)))
+            .Select(shift => (Shift: shift, Plan: Tiling.Plan(Shifted(content, shift), paper, layout, window => HasInk(lines, window))))
+            .OrderBy(p => p.Plan.Tiles.Length)
+            .ThenBy(p => Clashes(p.Plan, free))
+            .ThenBy(p => p.Shift.LengthSquared)
+            .First().Plan;
+    }
+
+    private static ImmutableArray<double> Shifts { get; } = [0, 8, -8, 16, -16, 24, -24];
+
+    // The grid lies in the middle of the content, so content that is wider on one side moves it.
+    private static Box Shifted(Box content, Vector shift) => new(
+        content.Min + new Vector(2 * Math.Min(shift.X, 0), 2 * Math.Min(shift.Y, 0)),
+        content.Max + new Vector(2 * Math.Max(shift.X, 0), 2 * Math.Max(shift.Y, 0)));
+
+    private static double Clashes(TilePlan plan, FreePlace free)
+    {
+        var marks = plan.Tiles.SelectMany(t => FurnitureInWindow(plan, t)).ToList();
+        return marks.Sum(m => free.Taken(m.Bounds) * (m is Lettering ? 3 : 1));
     }
 
     public IEnumerable<Page> Pages(Modification modification)

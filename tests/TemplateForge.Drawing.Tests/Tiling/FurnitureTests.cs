@@ -7,8 +7,8 @@ public class FurnitureTests
 {
     private static readonly Paper A4 = new("a4", 210, 297, 5);
 
-    private static TilePlan Plan(double width = 500, double height = 700, Paper? paper = null) =>
-        Drawing.Tiling.Plan(new(new(-70, 30), new(width - 70, height + 30)), paper ?? A4, PageLayout.Usual, _ => true);
+    private static TilePlan Plan(double width = 500, double height = 700, Paper? paper = null, PageLayout? layout = null) =>
+        Drawing.Tiling.Plan(new(new(-70, 30), new(width - 70, height + 30)), paper ?? A4, layout ?? PageLayout.Usual, _ => true);
 
     private static ImmutableArray<Mark> Layer(LineDrawing drawing, string name) => drawing.Layers.Single(l => l.Name == name).Marks;
 
@@ -136,13 +136,14 @@ public class FurnitureTests
     }
 
     [Theory]
-    [InlineData(210, 297, 5)]
-    [InlineData(215.9, 279.4, 6.35)]
-    [InlineData(297, 420, 8)]
-    [InlineData(148, 210, 5)]
-    public void No_lettering_of_the_strips_lies_on_other_lettering_or_on_a_scale_check(double width, double height, double margin)
+    [InlineData(210, 297, 5, 13, 20)]
+    [InlineData(210, 297, 5, 12, 18)] // the narrowest strips
+    [InlineData(215.9, 279.4, 6.35, 13, 20)]
+    [InlineData(297, 420, 8, 13, 20)]
+    [InlineData(148, 210, 5, 12, 18)]
+    public void No_lettering_of_the_strips_lies_on_other_lettering_or_on_a_scale_check(double width, double height, double margin, double side, double foot)
     {
-        var plan = Plan(900, 700, new("any", width, height, margin));
+        var plan = Plan(900, 700, new("any", width, height, margin), new(side, foot, Overlap: 15));
         foreach (var tile in plan.Tiles)
         {
             var furniture = Furniture.Of(plan, tile, "A title that says what the drawing is, for whom, and which hand");
@@ -152,15 +153,32 @@ public class FurnitureTests
             {
                 Assert.DoesNotContain(words.Skip(i + 1), w => w.Touches(words[i]));
                 Assert.DoesNotContain(others, o => o.Touches(words[i]));
+                Assert.True(plan.Printable.Contains(words[i].Min) && plan.Printable.Contains(words[i].Max));
             }
         }
     }
 
-    [Fact]
-    public void Strips_too_narrow_for_the_furniture_are_refused()
+    [Theory]
+    [InlineData(11, 20, 15)]
+    [InlineData(13, 17, 15)]
+    [InlineData(13, 20, 4)]
+    [InlineData(90, 20, 15)]
+    public void Strips_too_narrow_for_the_furniture_and_windows_too_small_for_it_are_refused(double side, double foot, double overlap)
     {
-        var plan = Drawing.Tiling.Plan(new(Point.Origin, new(100, 100)), A4, new(5, 5, 10), _ => true);
+        var plan = Drawing.Tiling.Plan(new(Point.Origin, new(100, 100)), A4, new(side, foot, overlap), _ => true);
         Assert.Throws<ArgumentException>(() => Furniture.Of(plan, plan.Tiles[0], "Title"));
+    }
+
+    [Fact]
+    public void The_smallest_overlap_still_has_marks_that_coincide()
+    {
+        var plan = Plan(layout: new(13, 20, Overlap: 5));
+        foreach (var seam in plan.Seams)
+        {
+            var over = Registration(plan, seam.Over, seam);
+            Assert.Equal(2 * 8, over.Count);
+            Assert.All(over, p => Assert.True(Covers(Registration(plan, seam.Under, seam), p)));
+        }
     }
 
     [Fact]

@@ -85,6 +85,13 @@ public class YamlReaderTests
     }
 
     [Fact]
+    public void An_empty_line_in_a_block_has_a_line_of_its_own()
+    {
+        var block = Assert.IsType<ScalarNode>(Assert.IsType<MappingNode>(Read("a: |\n  one\n\n  two\n")).Entries[0].Value);
+        Assert.Equal([At(2, 3), At(2, 6), At(3, 1), At(4, 3)], new[] { 0, 3, 4, 5 }.Select(block.Writing.At));
+    }
+
+    [Fact]
     public void Quoted_text_is_told_from_plain_text()
     {
         var list = Assert.IsType<SequenceNode>(Read("- a\n- 'a'\n- \"a\"\n- |\n  a"));
@@ -205,10 +212,19 @@ public class YamlReaderTests
     [InlineData("\n", 200_000)]
     [InlineData("# ", 100_000)]
     [InlineData("''", 100_000)]
+    [InlineData("- \"\\u00e9\\u00e9\\u00e9\\u00e9\\u00e9\"\n", 5_000)]
     public void A_file_made_to_wear_the_reader_out_is_answered_soon(string part, int times)
     {
         var clock = System.Diagnostics.Stopwatch.StartNew();
         YamlReader.TryRead("a.yaml", string.Concat(Enumerable.Repeat(part, times)), [], out _);
+        Assert.True(clock.Elapsed < TimeSpan.FromSeconds(5), $"took {clock.Elapsed}");
+    }
+
+    [Fact]
+    public void A_text_of_nothing_but_escapes_is_read_soon()
+    {
+        var clock = System.Diagnostics.Stopwatch.StartNew();
+        Read("a: \"" + string.Concat(Enumerable.Repeat("\\u00e9", 33_000)) + "\"");
         Assert.True(clock.Elapsed < TimeSpan.FromSeconds(5), $"took {clock.Elapsed}");
     }
 

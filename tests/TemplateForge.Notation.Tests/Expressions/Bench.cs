@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
 
 namespace TemplateForge.Notation.Tests;
 
@@ -36,15 +37,23 @@ internal sealed class Bench : IExpressionNames, IExpressionValues
 
     public bool KnowsShape(string name) => AllShapes.Contains(name);
 
-    public Value ValueOf(string name) => known[name].Value;
-
-    public Quantity Measure(string function, ImmutableArray<string> shapes) => (function, string.Join(',', shapes)) switch
+    public bool TryValue(string name, Place place, [MaybeNullWhen(false)] out Value value)
     {
-        ("top", "opening") => Quantity.Length(35.25),
-        ("distance", "opening,edge") => Quantity.Length(40),
-        ("area", "opening") => Quantity.Area(900),
-        _ => Quantity.Length(double.NaN),
-    };
+        value = known[name].Value;
+        return true;
+    }
+
+    public bool TryMeasure(string function, ImmutableArray<string> shapes, Place place, out Quantity measure)
+    {
+        measure = (function, string.Join(',', shapes)) switch
+        {
+            ("top", "opening") => Quantity.Length(35.25),
+            ("distance", "opening,edge") => Quantity.Length(40),
+            ("area", "opening") => Quantity.Area(900),
+            _ => Quantity.Length(double.NaN),
+        };
+        return true;
+    }
 
     public static Expression Read(string text)
     {

@@ -74,6 +74,8 @@ public class ExpressionCheckTests
     [InlineData("sinn(30 deg)", "sin")]
     [InlineData("top(openin)", "opening")]
     [InlineData("sin(30)", "sin(30 deg)")]
+    [InlineData("sin(count)", "sin(count * 1 deg)")]
+    [InlineData("sin(count + 3)", "sin((count + 3) * 1 deg)")]
     [InlineData("process = mig", "process is mig")]
     [InlineData("diameter + 5", "5 mm")]
     [InlineData("tilt + 5", "5 deg")]

@@ -1,0 +1,71 @@
+using TemplateForge.Geometry;
+
+namespace TemplateForge.Fabrication.Tests;
+
+// Quartering a patch and halving what lies between, each tack far from those before: common practice, no source.
+public class TackPlanTests
+{
+    [Fact]
+    public void The_first_four_tacks_stand_at_12_6_3_and_9_o_clock()
+    {
+        var tacks = TackPlan.Quartered(Outline.Circle(Point.Origin, 10), pitch: 30);
+        Assert.Equal(["12", "6", "3", "9"], tacks.Select(t => OClock(t.At)));
+    }
+
+    [Fact]
+    public void What_lies_between_is_halved_next()
+    {
+        var tacks = TackPlan.Quartered(Outline.Circle(Point.Origin, 40), pitch: 32); // 251 mm round, so eight of them
+        Assert.Equal(8, tacks.Length);
+        var firstFour = tacks[..4].Select(t => t.At).ToList();
+        Assert.All(tacks[4..], t => Assert.Equal(2 * 40 * Math.Sin(Math.PI / 8), firstFour.Min(f => f.DistanceTo(t.At)), 1e-9));
+    }
+
+    [Theory]
+    [InlineData(15, 30)]
+    [InlineData(75, 25)]
+    [InlineData(60, 30)]
+    public void Neighbours_are_never_further_apart_than_the_pitch(double radius, double pitch)
+    {
+        var tacks = TackPlan.Quartered(Outline.Circle(Point.Origin, radius), pitch);
+        Assert.True(2 * Math.PI * radius / tacks.Length <= pitch + 1e-9);
+        Assert.True(2 * Math.PI * radius / (tacks.Length - 4) > pitch || tacks.Length == 4);
+    }
+
+    [Fact]
+    public void Of_any_number_of_places_no_tack_comes_next_to_the_one_before_it_while_there_is_room()
+    {
+        for (var count = 6; count <= 40; count++)
+        {
+            var ring = EvenSpacing.FromTheTop(Outline.Circle(Point.Origin, 100), count);
+            var tacks = TackPlan.Numbered(ring);
+            Assert.Equal(count, tacks.Select(t => t.At).Distinct().Count());
+            var half = tacks[..(count / 2)];
+            var neighbours = 2 * 100 * Math.Sin(Math.PI / count) + 1e-9;
+            for (var i = 1; i < half.Length; i++) Assert.True(half[i].At.DistanceTo(half[i - 1].At) > neighbours);
+        }
+    }
+
+    [Fact]
+    public void Places_run_clockwise_from_straight_above_the_middle_of_a_rectangle_too()
+    {
+        var places = EvenSpacing.FromTheTop(Outline.Rectangle(new(new(0, 0), new(60, 40))), 4);
+        Assert.Equal(new Point(30, 40), places[0]);
+        Assert.Equal(new Point(60, 20), places[1]);
+        Assert.Equal(new Point(30, 0), places[2]);
+        Assert.Equal(new Point(0, 20), places[3]);
+    }
+
+    [Theory]
+    [InlineData(10, 30, 4)]    // 63 mm would take two; four is the least
+    [InlineData(20, 30, 4)]    // 126 / 30 = 4.2
+    [InlineData(50, 30, 10)]   // 314 / 30 = 10.5
+    public void The_number_of_plug_holes_comes_nearest_to_their_pitch(double radius, double pitch, int count) =>
+        Assert.Equal(count, EvenSpacing.CountNearest(Outline.Circle(Point.Origin, radius), pitch));
+
+    private static string OClock(Point at)
+    {
+        var hour = (int)Math.Round(Math.Atan2(at.X, at.Y) / (Math.PI / 6));
+        return ((hour + 11) % 12 + 1).ToString(System.Globalization.CultureInfo.InvariantCulture);
+    }
+}
