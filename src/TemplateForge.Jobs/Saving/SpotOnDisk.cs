@@ -27,8 +27,7 @@ internal sealed record SpotOnDisk(string Parent, string Name)
         }
         var full = System.IO.Path.TrimEndingDirectorySeparator(System.IO.Path.GetFullPath(folder));
         // A link to a folder stays a link: what it leads to is swapped.
-        var link = new DirectoryInfo(full);
-        if (link.LinkTarget is not null && link.ResolveLinkTarget(returnFinalTarget: true) is { } target)
+        if (Directory.Exists(full) && new DirectoryInfo(full).ResolveLinkTarget(returnFinalTarget: true) is { } target)
             full = System.IO.Path.TrimEndingDirectorySeparator(target.FullName);
         var (parent, name) = (System.IO.Path.GetDirectoryName(full), System.IO.Path.GetFileName(full));
         if (string.IsNullOrEmpty(parent) || name.Length == 0)

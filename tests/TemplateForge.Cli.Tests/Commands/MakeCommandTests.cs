@@ -229,7 +229,7 @@ public sealed class MakeCommandTests
     public void A_screen_has_colour_and_no_line_longer_than_it_is_wide()
     {
         using var typed = new Typed();
-        typed.Again(["make", Notch], t => t with { OutputIsScreen = true, HasColour = true, Width = 100 });
+        typed.Again(["show", Notch], t => t with { OutputIsScreen = true, HasColour = true, Width = 100 });
         Assert.Contains('\u001b', typed.Output);
 
         typed.Again(["make", Notch], t => t with { OutputIsScreen = true, Width = 100 });
