@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using TemplateForge.Fabrication;
 
 namespace TemplateForge.Profiles;

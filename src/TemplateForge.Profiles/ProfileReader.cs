@@ -37,7 +37,7 @@ internal static class ProfileReader
         foreach (var (name, _) in shapes.Entries) names.AddShape(name, complaints);
         foreach (var (name, _) in points.Entries) names.AddPoint(name, complaints);
 
-        var name_ = ReadName(fields, source, reading);
+        var ownName = ReadName(fields, source, reading);
         var version = ReadVersion(fields, reading);
         var title = reading.Words(fields, "title");
         var about = reading.Words(fields, "about");
@@ -65,7 +65,7 @@ internal static class ProfileReader
         profile = new Profile(definitions, arrows, shop)
         {
             Source = source,
-            Name = name_,
+            Name = ownName,
             Version = version,
             Title = title,
             About = about,
@@ -91,7 +91,7 @@ internal static class ProfileReader
     private static string ReadName(Fields fields, TextFile source, Reading reading)
     {
         if (!fields.RequiredText("profile", out var name)) return "";
-        if (!PieceReader.SafeName.IsMatch(name.Text)) reading.Complain(Wordings.UnsafeName(name.Place, name.Text));
+        if (!PieceReader.IsSafeName(name.Text)) reading.Complain(Wordings.UnsafeName(name.Place, name.Text));
         var file = source.Name.Split('/', '\\')[^1];
         if (file != name.Text + ".yaml") reading.Complain(Wordings.NameIsNotTheFiles(name.Place, name.Text, file));
         return name.Text;

@@ -24,8 +24,9 @@ public sealed partial class ArchitectureTests
         Drawing     ──▶ Geometry
         """;
 
-    // Words of the profile language (a circle has a diameter, a slot a length and a width) that are parameters' names as well.
-    private static readonly ImmutableArray<string> WordsOfTheLanguage = ["diameter", "length", "width"];
+    // Words of the profile language (a circle has a diameter, a datum a hole, a rectangle a corner radius) that are names of
+    // parameters as well.
+    private static readonly ImmutableArray<string> WordsOfTheLanguage = ["corner_radius", "diameter", "hole", "length", "width"];
 
     private static readonly string Root = FindRoot();
 

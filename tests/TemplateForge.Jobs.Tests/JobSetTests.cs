@@ -25,8 +25,8 @@ public sealed class JobSetTests
     [Fact]
     public void Without_a_word_the_hand_is_the_profiles_own_and_counts_as_measured()
     {
-        var job = Assert.Single(Jobsite.Make(Jobsite.Request(Jobsite.Notch)).Jobs);
-        Assert.Equal((Hand.Left, true), (job.Modification.Hand, job.Modification.HandWasMeasured));
+        var modification = Assert.Single(Jobsite.Plan(Jobsite.Request(Jobsite.Notch)).Modifications);
+        Assert.Equal((Hand.Left, true), (modification.Hand, modification.HandWasMeasured));
     }
 
     [Theory, InlineData("right", "", false), InlineData("right", "right", true), InlineData("left", "right", false), InlineData("right", "left", false)]
@@ -37,13 +37,13 @@ public sealed class JobSetTests
             Hand = Jobsite.Choose(hand),
             MeasuredOn = measuredOn.Length == 0 ? Choice.Open : Jobsite.Choose(measuredOn),
         };
-        Assert.Equal(wasMeasured, Assert.Single(Jobsite.Make(request).Jobs).Modification.HandWasMeasured);
+        Assert.Equal(wasMeasured, Assert.Single(Jobsite.Plan(request).Modifications).HandWasMeasured);
     }
 
     [Fact]
     public void Both_hands_have_a_folder_each_and_one_of_them_was_not_measured()
     {
-        var set = Jobsite.Make(Jobsite.Request(Jobsite.Notch) with { Hand = Jobsite.Choose("both") });
+        var set = Jobsite.Pair;
 
         Assert.Equal([(Hand.Left, true), (Hand.Right, false)], set.Jobs.Select(j => (j.Modification.Hand, j.Modification.HandWasMeasured)));
         Assert.Equal(2 * set.Jobs[0].Files.Length, set.Files.Length);

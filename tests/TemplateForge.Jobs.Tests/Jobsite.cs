@@ -13,8 +13,11 @@ internal static class Jobsite
 
     public static ProfileLibrary Library { get; } = Open();
 
-    /// <summary>A patch for a 30 mm hole; the fewest lines of all that ships, so that it is made at once.</summary>
+    /// <summary>A patch for a 30 mm hole: the fewest lines of all that ships.</summary>
     public static JobSet SmallJob { get; } = Make(Request(Patch));
+
+    /// <summary>A notch for both hands.</summary>
+    public static JobSet Pair { get; } = Make(Request(Notch) with { Hand = Choose("both") });
 
     public static JobRequest Request(string profile, params string[] settings) => new()
     {
@@ -33,6 +36,14 @@ internal static class Jobsite
         Assert.True(JobSet.TryMake(request, complaints, CancellationToken.None, out var set), string.Join('\n', complaints));
         Assert.Empty(complaints);
         return set;
+    }
+
+    public static JobPlan Plan(JobRequest request)
+    {
+        var complaints = new List<Complaint>();
+        Assert.True(JobPlan.TryMake(request, complaints, out var plan), string.Join('\n', complaints));
+        Assert.Empty(complaints);
+        return plan;
     }
 
     public static List<Complaint> Refuse(JobRequest request)

@@ -58,8 +58,8 @@ internal sealed class MakeCommand
     {
         if (!TryRequest(named, out var request)) return Refuse();
         // Even where a setting could not be read, so that what is wrong with the others is told as well.
-        if (!TryMakeSet(request, out var set) || complaints.Count > 0) return Refuse();
-        return Save(set, Remade.No);
+        if (!JobPlan.TryMake(request, complaints, out var plan) || complaints.Count > 0) return Refuse();
+        return Save(Drawn(plan), Remade.No);
     }
 
     private int MakeAgain(Choice job)
@@ -73,7 +73,8 @@ internal sealed class MakeCommand
         }
         if (!TextFiles.TryRead(terminal.PathOf(job.Word), JobRecord.LongestText, job.Place, complaints, out var file)) return Refuse();
         if (!JobRecord.TryRead(file with { Name = job.Word }, complaints, out var record)) return Refuse();
-        if (!TryMakeSet(record.Request, out var set)) return Refuse();
+        if (!JobPlan.TryMake(record.Request, complaints, out var plan)) return Refuse();
+        var set = Drawn(plan);
         return Save(set, set.HasRecord(file) ? Remade.Alike : Remade.Otherwise);
     }
 
@@ -94,13 +95,7 @@ internal sealed class MakeCommand
         return true;
     }
 
-    private bool TryMakeSet(JobRequest request, [MaybeNullWhen(false)] out JobSet set)
-    {
-        JobSet? made = null;
-        var isMade = Waiting.For(() => JobSet.TryMake(request, complaints, cancellation, out made), "Drawing", terminal);
-        set = made;
-        return isMade;
-    }
+    private JobSet Drawn(JobPlan plan) => Waiting.For(() => plan.Drawn(cancellation), $"Drawing {plan.Profile.Name}", terminal);
 
     private int Save(JobSet set, Remade remade)
     {

@@ -16,7 +16,7 @@ internal static class MakePrinter
         foreach (var job in report.Jobs) Print(job, page);
         var shared = report.Jobs[0];
         page.Line();
-        foreach (var caution in shared.Cautions) page.Line($"{caution.Title}: {FirstSentence(caution.Text)}");
+        foreach (var caution in shared.Cautions) page.Line($"{caution.Title}: {caution.Text}");
         if (shared.Demonstration) PrintDemonstration(shared, page);
         page.Line();
         page.Line($"Saved in {report.Folder}{(report.Remade == "alike" ? ", the same as before" : "")}");
@@ -27,8 +27,8 @@ internal static class MakePrinter
         page.Line();
         if (job.Hand != "either")
         {
-            if (job.HandWasMeasured) page.Line($"{Capital(job.Hand)} hand, measured.");
-            else page.Line($"{Capital(job.Hand)} hand: NOT MEASURED, a mirror image of the other hand. Check it on the vehicle.", Page.Loud);
+            if (job.HandWasMeasured) page.Line($"{Capital(job.Hand)} hand, from values taken on this hand.");
+            else page.Line($"{Capital(job.Hand)} hand: NOT MEASURED, a mirror image from values taken on the other hand. Check it on the vehicle.", Page.Loud);
         }
         page.Table(["File", "What it is", " Size"], job.Files.Select(f => (IReadOnlyList<string>)[f.Name, f.What, Size(f.Bytes)]));
         page.Line();
@@ -44,12 +44,6 @@ internal static class MakePrinter
         page.Table(
             ["Give", "Default", "What it is", "How it is measured"],
             job.AtDefault.Select(v => (IReadOnlyList<string>)[$"--set {v.Name}=…", v.Value, v.Label, v.HowMeasured]));
-    }
-
-    private static string FirstSentence(string text)
-    {
-        var end = text.IndexOf(". ", StringComparison.Ordinal);
-        return end < 0 ? text : text[..(end + 1)];
     }
 
     private static string Size(int bytes) =>

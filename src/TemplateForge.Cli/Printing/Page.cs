@@ -1,19 +1,23 @@
+using System.IO;
 using Spectre.Console;
+using Spectre.Console.Rendering;
 
 namespace TemplateForge.Cli.Printing;
 
 /// <summary>Prints tables and lines: with frames and colour on a screen, plain where another program reads.</summary>
 internal sealed class Page
 {
+    private readonly StringWriter written = new();
+    private readonly TextWriter output;
     private readonly IAnsiConsole console;
     private readonly bool isScreen;
 
     public Page(Terminal terminal)
     {
-        isScreen = terminal.OutputIsScreen;
+        (output, isScreen) = (terminal.Output, terminal.OutputIsScreen);
         console = AnsiConsole.Create(new AnsiConsoleSettings
         {
-            Out = new AnsiConsoleOutput(terminal.Output),
+            Out = new AnsiConsoleOutput(written),
             Ansi = terminal.HasColour ? AnsiSupport.Yes : AnsiSupport.No,
             ColorSystem = terminal.HasColour ? ColorSystemSupport.Standard : ColorSystemSupport.NoColors,
             Interactive = InteractionSupport.No,
@@ -26,7 +30,7 @@ internal sealed class Page
     public static Style Loud => new(Color.White, Color.Red, Decoration.Bold);
     public static Style Strong => new(decoration: Decoration.Bold);
 
-    public void Line(string text = "", Style? style = null) => console.Write(new Text(Wordings.Plain(text) + "\n", style));
+    public void Line(string text = "", Style? style = null) => Put(new Text(Wordings.Plain(text) + "\n", style));
 
     /// <summary>A table; a heading that begins with a space stands over numbers.</summary>
     public void Table(IReadOnlyList<string> headings, IEnumerable<IReadOnlyList<string>> rows)
@@ -39,6 +43,14 @@ internal sealed class Page
             table.AddColumn(column);
         }
         foreach (var row in rows) table.AddRow(row.Select(cell => new Text(Wordings.Plain(cell))));
-        console.Write(table);
+        Put(table);
+    }
+
+    // Tables fill their last column with spaces, which nobody wants in a file.
+    private void Put(IRenderable what)
+    {
+        written.GetStringBuilder().Clear();
+        console.Write(what);
+        output.Write(string.Join('\n', written.ToString().Split('\n').Select(line => line.TrimEnd(' '))));
     }
 }

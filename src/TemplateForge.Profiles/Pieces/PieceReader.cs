@@ -1,22 +1,26 @@
 using System.Collections.Immutable;
-using System.Text.RegularExpressions;
 using TemplateForge.Fabrication;
 using TemplateForge.Notation;
 
 namespace TemplateForge.Profiles;
 
 /// <summary>Reads a piece: how it comes to be, and everything that is drawn on it.</summary>
-internal static partial class PieceReader
+internal static class PieceReader
 {
     private const int MostOfOnePiece = 1_000;
 
-    // Part of file names, so that no name can leave the output folder.
-    [GeneratedRegex("^[a-z][a-z0-9-]{0,39}$")]
-    public static partial Regex SafeName { get; }
+    private const int LongestName = 40;
+
+    /// <summary>Whether a name can be part of a file name, so that none can leave the output folder: small letters, digits and
+    /// hyphens, a letter first.</summary>
+    public static bool IsSafeName(string name) =>
+        name.Length is > 0 and <= LongestName
+        && char.IsAsciiLetterLower(name[0])
+        && name.All(c => char.IsAsciiLetterLower(c) || char.IsAsciiDigit(c) || c == '-');
 
     public static PieceRecipe Read(ScalarNode name, Node node, string faceUp, Reading reading)
     {
-        if (!SafeName.IsMatch(name.Text)) reading.Complain(Wordings.UnsafeName(name.Place, name.Text));
+        if (!IsSafeName(name.Text)) reading.Complain(Wordings.UnsafeName(name.Place, name.Text));
         if (node is not MappingNode mapping)
         {
             reading.Complain(Wordings.NamesWanted(node.Place));

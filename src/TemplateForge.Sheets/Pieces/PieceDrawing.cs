@@ -108,7 +108,8 @@ internal sealed class PieceDrawing
 
     public void Place(Block block, Point near, Box within)
     {
-        for (var size = 1.0; !TryPlace(block, size, near, within); size *= 0.9) ;
+        var size = 1.0;
+        while (!TryPlace(block, size, near, within)) size *= 0.9;
     }
 
     private bool TryPlace(Block block, double size, Point near, Box within)

@@ -50,7 +50,7 @@ public sealed class MakeCommandTests
 
         Assert.Equal(12, typed.Files.Count());
         Assert.Contains("pair/left/template.pdf", typed.Files);
-        Assert.Contains("Left hand, measured.", typed.Output, StringComparison.Ordinal);
+        Assert.Contains("Left hand, from values taken on this hand.", typed.Output, StringComparison.Ordinal);
         Assert.Contains("Right hand: NOT MEASURED", typed.Output, StringComparison.Ordinal);
         Assert.Contains("right/panel-cut.dxf", typed.Output, StringComparison.Ordinal);
     }
@@ -229,7 +229,7 @@ public sealed class MakeCommandTests
     public void A_screen_has_colour_and_no_line_longer_than_it_is_wide()
     {
         using var typed = new Typed();
-        typed.Again(["make", Notch], t => t with { OutputIsScreen = true, HasColour = true, Width = 100 });
+        typed.Again(["show", Notch], t => t with { OutputIsScreen = true, HasColour = true, Width = 100 });
         Assert.Contains('\u001b', typed.Output);
 
         typed.Again(["make", Notch], t => t with { OutputIsScreen = true, Width = 100 });

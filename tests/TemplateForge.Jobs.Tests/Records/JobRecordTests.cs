@@ -102,7 +102,7 @@ public sealed class JobRecordTests
     [Fact]
     public void A_notch_is_one_open_cut_that_runs_past_its_finish_line()
     {
-        var panel = Piece(Jobsite.RecordOf(Jobsite.Make(Jobsite.Request(Jobsite.Notch)).Jobs[0]), "panel");
+        var panel = Piece(Jobsite.RecordOf(Jobsite.Pair.Jobs[0]), "panel");
 
         Assert.Equal((1, 0), ((int)Number(panel["cut"]!, "open"), (int)Number(panel["cut"]!, "closed")));
         Assert.True(Number(panel["cut"]!, "length") > Number(panel, "length") + 2 * Sheets.CutSheet.RunOut);
@@ -115,7 +115,7 @@ public sealed class JobRecordTests
     [Fact]
     public void The_other_hand_is_recorded_as_the_mirror_image()
     {
-        var both = Jobsite.Make(Jobsite.Request(Jobsite.Notch) with { Hand = Jobsite.Choose("both") });
+        var both = Jobsite.Pair;
         var (left, right) = (Piece(Jobsite.RecordOf(both.Jobs[0]), "panel"), Piece(Jobsite.RecordOf(both.Jobs[1]), "panel"));
 
         Assert.Equal(Number(left, "area"), Number(right, "area"), tolerance: 1e-6 * Number(left, "boundary"));

@@ -198,7 +198,7 @@ public sealed class JobFolderTests : IDisposable
     [Fact]
     public void Both_hands_are_one_set()
     {
-        var both = Jobsite.Make(Jobsite.Request(Jobsite.Notch) with { Hand = Jobsite.Choose("both") });
+        var both = Jobsite.Pair;
         Assert.True(Save(disk["notch"], both.Files));
         Assert.True(Save(disk["notch"], both.Files));
         Assert.False(Save(disk["notch"], both.Jobs[0].Files));

@@ -4,67 +4,6 @@ using TemplateForge.Notation;
 
 namespace TemplateForge.Profiles;
 
-// Shapes that are drawn from values alone.
-
-internal sealed record CircleRecipe(Place Place, PointTerm Centre, Term Diameter) : ShapeRecipe(Place)
-{
-    public override bool TryMake(Evaluation from, out Region region)
-    {
-        region = Region.Empty;
-        if (!(from.TryPoint(Centre, out var centre) & from.TrySize(Diameter, out var diameter))) return false;
-        region = Region.Of(Outline.Circle(centre, diameter / 2));
-        return true;
-    }
-}
-
-internal sealed record EllipseRecipe(Place Place, PointTerm Centre, Term HalfAxisX, Term HalfAxisY, Term Turned) : ShapeRecipe(Place)
-{
-    // An arc-made ellipse longer than this no longer keeps to its tolerance with a sensible number of arcs.
-    private const double LongestRatio = 50;
-
-    public override bool TryMake(Evaluation from, out Region region)
-    {
-        region = Region.Empty;
-        if (!(from.TryPoint(Centre, out var centre)
-            & from.TrySize(HalfAxisX, out var a)
-            & from.TrySize(HalfAxisY, out var b)
-            & from.TryAngle(Turned, out var turned))) return false;
-        if (Math.Max(a, b) > LongestRatio * Math.Min(a, b))
-            return from.Refuse(Wordings.EllipseTooLong(Place, a, b, LongestRatio));
-        region = Region.Of(Outline.Ellipse(centre, a, b, turned));
-        return true;
-    }
-}
-
-internal sealed record RectangleRecipe(Place Place, PointTerm From, PointTerm To, Term CornerRadius) : ShapeRecipe(Place)
-{
-    public override bool TryMake(Evaluation from, out Region region)
-    {
-        region = Region.Empty;
-        if (!(from.TryPoint(From, out var a) & from.TryPoint(To, out var b) & from.TryLength(CornerRadius, out var radius))) return false;
-        var box = Box.Around([a, b]);
-        var least = Math.Min(box.Width, box.Height);
-        if (!(least > Tolerance.Length)) return from.Refuse(Wordings.RectangleWithoutArea(Place, box.Width, box.Height));
-        if (radius < 0 || radius > least / 2 + Tolerance.Length)
-            return from.Refuse(Wordings.CornerRadiusDoesNotFit(CornerRadius.Place, radius, least / 2));
-        region = Region.Of(Outline.RoundedRectangle(box, Math.Min(radius, least / 2)));
-        return true;
-    }
-}
-
-internal sealed record SlotRecipe(Place Place, PointTerm From, PointTerm To, Term Width) : ShapeRecipe(Place)
-{
-    public override bool TryMake(Evaluation from, out Region region)
-    {
-        region = Region.Empty;
-        if (!(from.TryPoint(From, out var a) & from.TryPoint(To, out var b) & from.TrySize(Width, out var width))) return false;
-        region = a.DistanceTo(b) > Tolerance.Length
-            ? Region.Of(Outline.Slot(a, b, width))
-            : Region.Of(Outline.Circle(a, width / 2));
-        return true;
-    }
-}
-
 /// <summary>An outline drawn line by line and arc by arc, closed by a straight line where it does not come back by itself.</summary>
 internal sealed record OutlineRecipe(Place Place, PointTerm Start, ImmutableArray<OutlineStep> Steps) : ShapeRecipe(Place)
 {
