@@ -64,7 +64,7 @@ internal static partial class Wording
 
     public static bool IsMissing(UsedValue value) => value.Source == ValueSource.Measured && value.GivenAs.Length == 0;
 
-    /// <summary>The text with every figure tied to the unit after it, so that no line breaks between them.</summary>
+    /// <summary>The text with every figure tied to what it belongs to, so that no line breaks between them.</summary>
     public static string WithUnitsKept(string text) => FigureAndUnit().Replace(text, "\u00A0");
 
     public static string Short(double length) => length.ToString("0.##", CultureInfo.InvariantCulture);
@@ -73,7 +73,7 @@ internal static partial class Wording
 
     private static string Quantity(Piece piece) => piece.Quantity.ToString(CultureInfo.InvariantCulture);
 
-    [GeneratedRegex(@"(?<=\d) (?=(mm|in|deg|off|page|pages)\b)", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(@"(?<=\d) (?=(mm|in|deg|off|page|pages)\b)|(?<=version) (?=\d)", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex FigureAndUnit();
 
     private static string NotMeasured(string hand, string other) => $"{hand}: mirror image of the {other}, NOT MEASURED on this side";

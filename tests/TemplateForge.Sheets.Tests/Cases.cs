@@ -19,6 +19,7 @@ internal static class Cases
         ["notch for the other hand"] = Samples.OtherHand(Samples.MeasuredNotch),
         ["butt patch"] = Samples.ButtPatch,
         ["lap patch"] = Samples.LapPatch,
+        ["large patch"] = Samples.LargePatch,
     };
 
     private static Dictionary<string, Paper> Papers { get; } =
@@ -37,7 +38,7 @@ internal static class Cases
         { "notch for the other hand", "letter" },
         { "butt patch", "a4" },
         { "lap patch", "letter" },
-        { "lap patch", "a3" },
+        { "large patch", "a4" },
     };
 
     public static Modification Of(string modification) => Modifications[modification];

@@ -54,6 +54,7 @@ public class LetteringTests
     [InlineData("notch for the other hand")]
     [InlineData("butt patch")]
     [InlineData("lap patch")]
+    [InlineData("large patch")]
     public void A_preview_s_letters_stand_apart(string modification)
     {
         var printed = Printed.On(Preview.Of(Cases.Of(modification)));

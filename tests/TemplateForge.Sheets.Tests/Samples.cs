@@ -16,6 +16,9 @@ internal static class Samples
 
     public static Modification LapPatch { get; } = MakePatch(given: true, lapped: true);
 
+    /// <summary>More than a page, with so many plug welds that their numbers stand close.</summary>
+    public static Modification LargePatch { get; } = MakePatch(given: true, lapped: true, Outline.RoundedRectangle(new(new(-110, -60), new(110, 60)), 15));
+
     /// <summary>For the other hand, which nobody has measured.</summary>
     public static Modification OtherHand(Modification modification) => modification with
     {
@@ -110,15 +113,16 @@ internal static class Samples
         };
     }
 
-    private static Modification MakePatch(bool given, bool lapped)
+    private static Modification MakePatch(bool given, bool lapped) => MakePatch(given, lapped, Outline.Circle(Point.Origin, 15));
+
+    private static Modification MakePatch(bool given, bool lapped, Contour hole)
     {
-        var opening = Region.Of(Outline.Circle(Point.Origin, 15));
+        var opening = Region.Of(hole);
         var outline = opening.Offset(lapped ? 16 : -0.8);
         var line = outline.Offset(-10.5);
         var holes = lapped ? EvenSpacing.FromTheTop(line.Contours[0], EvenSpacing.CountNearest(line.Contours[0], 30)) : [];
         var patch = outline.Subtract(Combination.Union(holes.Select(h => Region.Of(Outline.Circle(h, 3.5)))));
         var bare = outline.Offset(25);
-        var radius = outline.Bounds.Width / 2;
         return new()
         {
             Shop = "Copperbeck Works",
@@ -149,10 +153,10 @@ internal static class Samples
                     Thickness = 1,
                     FaceUp = "outer face",
                     Arrows = [new("UP", Angle.QuarterTurn)],
-                    CentreLines = Cross(radius + 6),
+                    CentreLines = Cross(outline.Bounds),
                     GuideLines = lapped ? [new("edge of the hole in the panel", opening)] : [],
                     Tacks = lapped ? TackPlan.Numbered(holes) : TackPlan.Quartered(outline.Contours[0], 30),
-                    Checks = Across("Patch", radius),
+                    Checks = Across("Patch", outline.Bounds),
                     Notes =
                     [
                         lapped
@@ -169,13 +173,13 @@ internal static class Samples
                     Thickness = 1,
                     FaceUp = "outer face",
                     Arrows = [new("UP", Angle.QuarterTurn)],
-                    CentreLines = Cross(21),
+                    CentreLines = Cross(opening.Bounds),
                     GuideLines =
                     [
                         .. lapped ? [new GuideLine("edge of the lap", outline)] : ImmutableArray<GuideLine>.Empty,
                         new("bare metal to here on both faces", bare),
                     ],
-                    Checks = Across("Hole", 15),
+                    Checks = Across("Hole", opening.Bounds),
                     Notes = ["Strip paint and zinc 25 mm wide all round, on both faces."],
                 },
             ],
@@ -193,12 +197,13 @@ internal static class Samples
         };
     }
 
-    private static ImmutableArray<CentreLine> Cross(double half) => [new(new(-half, 0), new(half, 0)), new(new(0, -half), new(0, half))];
+    private static ImmutableArray<CentreLine> Cross(Box shape) =>
+        [new(new(shape.Min.X - 6, 0), new(shape.Max.X + 6, 0)), new(new(0, shape.Min.Y - 6), new(0, shape.Max.Y + 6))];
 
-    private static ImmutableArray<DistanceCheck> Across(string what, double radius) =>
+    private static ImmutableArray<DistanceCheck> Across(string what, Box shape) =>
     [
-        new($"{what} across", new(-radius, 0), new(radius, 0), CheckDirection.Across),
-        new($"{what} from top to bottom", new(0, -radius), new(0, radius), CheckDirection.Up),
+        new($"{what} across", new(shape.Min.X, 0), new(shape.Max.X, 0), CheckDirection.Across),
+        new($"{what} from top to bottom", new(0, shape.Min.Y), new(0, shape.Max.Y), CheckDirection.Up),
     ];
 
     private static UsedValue Measured(string name, string label, string text, string given) =>

@@ -55,9 +55,13 @@ internal sealed class PieceDrawing
         }
     }
 
-    /// <summary>The number of each tack, as near to it as can be, better outside than inside.</summary>
+    /// <summary>The number of each tack, as near to it as can be, better outside than inside; none where the tacks lie too close
+    /// together on the paper to tell whose number it is.</summary>
     public void AddTackNumbers()
     {
+        const double leastApart = 7;
+        var apart = _piece.Tacks.SelectMany(t => _piece.Tacks.Where(o => o != t).Select(o => o.At.DistanceTo(t.At)));
+        if (apart.Any(distance => distance < leastApart * _unit)) return;
         foreach (var tack in _piece.Tacks)
         {
             var block = Block.Line(tack.Number.ToString(CultureInfo.InvariantCulture), 2.5 * _unit);
@@ -131,7 +135,7 @@ internal sealed class PieceDrawing
     // A name stands near its line and a leader runs from it to the line: short, across as little as can be, best from one side.
     private void AddName(string text, IReadOnlyList<Segment> line, bool toTheLeft)
     {
-        const double wrongSide = 25;
+        const double wrongSide = 45;
         var block = Block.Line(text, Small * _unit);
         var (least, best) = (double.PositiveInfinity, (Place: default(Box), Leader: default(Segment)));
         foreach (var share in (double[])[0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9, 0.03, 0.97])

@@ -20,7 +20,8 @@ internal static class Dimensions
     private const double TextClear = 0.7;
     private const double ExtensionCost = 0.35;
     private const double AsideCost = 0.1;
-    private const double NoRoomCost = 200;
+    private const double ThroughWordsCost = 200;
+    private const double NoRoomCost = 1000;
 
     /// <param name="board">The drawing.</param>
     /// <param name="free">What is taken on it; the dimensions are taken too, afterwards.</param>
@@ -126,7 +127,7 @@ internal static class Dimensions
 
         // No line of a dimension may run through words.
         private double Through(Point from, Point to) =>
-            from.DistanceTo(to) > Tolerance.Length && Free.RunsThroughWords(Segment.Line(from, to), 0.5 * Unit) ? NoRoomCost : 0;
+            from.DistanceTo(to) > Tolerance.Length && Free.RunsThroughWords(Segment.Line(from, to), 0.5 * Unit) ? ThroughWordsCost : 0;
 
         private double TextCost()
         {
