@@ -30,7 +30,6 @@ public static class ShopReader
 
         var name = habits.RequiredText("shop", out var shopName) ? shopName.Text : "";
         var overlap = Values.Length(habits, "overlap", least: 5, most: 50, complaints);
-        var scaleCheck = Values.Length(habits, "scale_check", least: 50, most: 200, complaints);
         habits.RequiredText("paper", out var usual);
         var usualPaper = papers.FirstOrDefault(p => p.Name == usual.Text);
         if (usualPaper is null) complaints.Add(Wordings.UnknownPaper(usual.Place, usual.Text, papers.Select(p => p.Name)));
@@ -43,7 +42,6 @@ public static class ShopReader
             Papers = papers,
             UsualPaper = usualPaper,
             Overlap = overlap,
-            ScaleCheck = scaleCheck,
             Cautions = cautions.ToImmutableDictionary(StringComparer.Ordinal),
         };
         return true;

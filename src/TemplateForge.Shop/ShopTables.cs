@@ -19,8 +19,5 @@ public sealed record ShopTables
     /// <summary>How far neighbouring pages lie over each other, in mm.</summary>
     public required double Overlap { get; init; }
 
-    /// <summary>The length that is measured on every page to check its scale, in mm.</summary>
-    public required double ScaleCheck { get; init; }
-
     public required ImmutableDictionary<string, Caution> Cautions { get; init; }
 }
