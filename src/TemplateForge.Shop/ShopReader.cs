@@ -29,11 +29,12 @@ public static class ShopReader
         if (!Table(files, Habits, complaints, out var habits)) return false;
 
         var name = habits.RequiredText("shop", out var shopName) ? shopName.Text : "";
-        var overlap = Values.Length(habits, "overlap", least: 5, most: 50, complaints);
+        var overlap = Values.Length(habits, "overlap", least: 5, most: 30, complaints);
         habits.RequiredText("paper", out var usual);
         var usualPaper = papers.FirstOrDefault(p => p.Name == usual.Text);
         if (usualPaper is null) complaints.Add(Wordings.UnknownPaper(usual.Place, usual.Text, papers.Select(p => p.Name)));
         habits.Done();
+        if (complaints.Count == before) CheckRoom(papers, overlap, files, complaints);
         if (complaints.Count > before || usualPaper is null) return false;
 
         shop = new ShopTables
@@ -45,6 +46,14 @@ public static class ShopReader
             Cautions = cautions.ToImmutableDictionary(StringComparer.Ordinal),
         };
         return true;
+    }
+
+    // A paper on which the drawing would have no room is told here, where somebody can put it right.
+    private static void CheckRoom(ImmutableArray<Paper> papers, double overlap, ImmutableArray<TextFile> files, ICollection<Complaint> complaints)
+    {
+        var layout = new PageLayout(PageLayout.Usual.SideStrip, PageLayout.Usual.FootStrip, overlap);
+        var file = files.First(f => f.Name.EndsWith(Papers, StringComparison.Ordinal)).Name;
+        foreach (var paper in papers.Where(p => !Tiling.HasRoom(p, layout))) complaints.Add(Wordings.PaperWithoutRoom(new(file, 1, 1), paper, overlap));
     }
 
     private static bool Table(ImmutableArray<TextFile> files, string name, ICollection<Complaint> complaints, out Fields fields)
@@ -63,8 +72,8 @@ public static class ShopReader
             foreach (var (name, node) in Values.Named(table, "papers"))
             {
                 if (!Fields.TryOpen(node, $"The paper {name.Text}", complaints, out var paper)) continue;
-                var width = Values.Length(paper, "width", least: 100, most: 2000, complaints);
-                var height = Values.Length(paper, "height", least: 100, most: 5000, complaints);
+                var width = Values.Length(paper, "width", least: 140, most: 2000, complaints);
+                var height = Values.Length(paper, "height", least: 140, most: 5000, complaints);
                 var margin = Values.Length(paper, "margin", least: 0, most: 30, complaints);
                 if (width > height) complaints.Add(Wordings.PaperOnItsSide(name.Place, name.Text));
                 papers.Add(new(name.Text, width, height, margin));

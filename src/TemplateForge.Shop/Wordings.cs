@@ -1,3 +1,4 @@
+using TemplateForge.Drawing;
 using TemplateForge.Notation;
 
 namespace TemplateForge.Shop;
@@ -12,6 +13,11 @@ public static class Wordings
 
     public static Complaint PaperOnItsSide(Place place, string name) =>
         place.Complain($"The paper {name} is wider than it is high.", "Write the shorter side as its width.");
+
+    public static Complaint PaperWithoutRoom(Place place, Paper paper, double overlap) =>
+        place.Complain(
+            $"The paper {paper.Name} leaves no room for a drawing beside its margins and an overlap of {Quantity.Length(overlap)}.",
+            "Take it out of the table, or lower its margin or the overlap.");
 
     public static Complaint OutOfRange(Place place, string name, Quantity value, Quantity least, Quantity most) =>
         place.Complain($"{name} is {value}, but takes {least} to {most}.", $"Bring {name} within {least} to {most}.");

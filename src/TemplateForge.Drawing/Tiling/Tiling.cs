@@ -23,6 +23,13 @@ public static class Tiling
     /// <summary>A page that shows less than this of the drawing, in mm, is not worth its paper.</summary>
     private const double SmallestStep = 30;
 
+    /// <summary>What <see cref="Furniture"/> prints needs a window at least this long either way, in mm.</summary>
+    private const double SmallestWindow = 110;
+
+    /// <summary>Whether the paper, upright or across, has room for a drawing beside its margins and what is kept free.</summary>
+    public static bool HasRoom(Paper paper, PageLayout layout) =>
+        Fits(paper.Width, paper.Height, paper.Margin, layout) || Fits(paper.Height, paper.Width, paper.Margin, layout);
+
     /// <param name="content">What must be on the pages, in the drawing's coordinates; grow it by half a pen's width, for a window
     /// cuts off what lies outside it.</param>
     /// <param name="paper">What is printed on, upright or across, whichever takes fewer pages; upright when it is the same.</param>
@@ -47,7 +54,7 @@ public static class Tiling
 
     private static bool Fits(double width, double height, double margin, PageLayout layout)
     {
-        var least = 2 * layout.Overlap + SmallestStep;
+        var least = Math.Max(SmallestWindow, 2 * layout.Overlap + SmallestStep);
         return width - 2 * margin - layout.SideStrip >= least && height - 2 * margin - layout.FootStrip >= least;
     }
 
