@@ -46,7 +46,7 @@ public class ShopReaderTests
     [InlineData("habits.yaml", "overlap: 12 mm", "overlap: 12 deg", 4, 10)]
     [InlineData("habits.yaml", "overlap: 12 mm", "overlop: 12 mm", 4, 1)]
     [InlineData("papers.yaml", "a4: {width: 210 mm, height: 297 mm", "a4: {width: 297 mm, height: 210 mm", 4, 3)]
-    [InlineData("papers.yaml", "height: 297 mm, margin: 8 mm", "height: 297 mm, margin: 30 mm}, tiny: {width: 140 mm, height: 140 mm, margin: 30 mm", 1, 1)]
+    [InlineData("papers.yaml", "height: 297 mm, margin: 8 mm}", "height: 297 mm, margin: 8 mm}\n  tiny: {width: 140 mm, height: 140 mm, margin: 30 mm}", 1, 1)]
     [InlineData("cautions.yaml", "title: Brakes", "titel: Brakes", 5, 5)]
     public void A_fault_in_a_table_is_told_with_its_place(string file, string there, string instead, int line, int column)
     {
