@@ -142,12 +142,14 @@ internal sealed class PieceDrawing
         {
             var (target, way) = Along(line, share);
             if (!_area.Contains(target)) continue;
-            foreach (var left in (bool[])[toTheLeft, !toTheLeft])
+            var wanted = way.Left * (toTheLeft ? _unit : -_unit);
+            // Close by on either side, or past a hatch on the wanted one.
+            foreach (var aside in (double[])[9, 22, -9])
             {
-                var near = target + way.Left * ((left ? 1 : -1) * 9 * _unit);
+                var near = target + wanted * aside;
                 if (!TryFind(block.Width, block.Height, near, _area, out var place)) continue;
                 if (Leader(place, target) is not { } leader || _free.RunsThroughWords(leader, _unit)) continue;
-                var cost = leader.Length / _unit + 2 * Crossed(leader) + (left == toTheLeft ? 0 : wrongSide);
+                var cost = leader.Length / _unit + 2 * Crossed(leader) + ((place.Centre - target).Dot(wanted) > 0 ? 0 : wrongSide);
                 if (cost < least - 1e-9) (least, best) = (cost, (place, leader));
             }
         }
