@@ -33,7 +33,7 @@ internal static class MakePrinter
         page.Table(["File", "What it is", " Size"], job.Files.Select(f => (IReadOnlyList<string>)[f.Name, f.What, Size(f.Bytes)]));
         page.Line();
         page.Line("Check before cutting:", Page.Strong);
-        page.Table(["Piece", "Distance", " mm"], job.Checks.Select(c => (IReadOnlyList<string>)[c.Piece, c.Label, c.Millimetres.ToString("0.00", CultureInfo.InvariantCulture)]));
+        page.Table(["Piece", "Distance", " mm"], job.Checks.Select(c => (IReadOnlyList<string>)[c.Piece, c.Label, c.Millimetres.ToString("0.0", CultureInfo.InvariantCulture)]));
     }
 
     private static void PrintDemonstration(ReportedJob job, Page page)
