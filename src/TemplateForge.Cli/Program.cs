@@ -1,6 +1,5 @@
 using System.Runtime.InteropServices;
 using TemplateForge.Cli.Commands;
-using TemplateForge.Cli.Printing;
 
 namespace TemplateForge.Cli;
 

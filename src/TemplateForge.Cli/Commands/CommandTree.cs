@@ -1,7 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Help;
 using TemplateForge.Cli.Printing;
-using TemplateForge.Notation;
 
 namespace TemplateForge.Cli.Commands;
 

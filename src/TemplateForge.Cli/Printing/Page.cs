@@ -1,4 +1,5 @@
 using System.IO;
+using System.Text;
 using Spectre.Console;
 using Spectre.Console.Rendering;
 
@@ -7,7 +8,7 @@ namespace TemplateForge.Cli.Printing;
 /// <summary>Prints tables and lines: with frames and colour on a screen, plain where another program reads.</summary>
 internal sealed class Page
 {
-    private readonly StringWriter written = new();
+    private readonly StringBuilder written = new();
     private readonly TextWriter output;
     private readonly IAnsiConsole console;
     private readonly bool isScreen;
@@ -17,7 +18,7 @@ internal sealed class Page
         (output, isScreen) = (terminal.Output, terminal.OutputIsScreen);
         console = AnsiConsole.Create(new AnsiConsoleSettings
         {
-            Out = new AnsiConsoleOutput(written),
+            Out = new AnsiConsoleOutput(new StringWriter(written)),
             Ansi = terminal.HasColour ? AnsiSupport.Yes : AnsiSupport.No,
             ColorSystem = terminal.HasColour ? ColorSystemSupport.Standard : ColorSystemSupport.NoColors,
             Interactive = InteractionSupport.No,
@@ -49,7 +50,7 @@ internal sealed class Page
     // Tables fill their last column with spaces, which nobody wants in a file.
     private void Put(IRenderable what)
     {
-        written.GetStringBuilder().Clear();
+        written.Clear();
         console.Write(what);
         output.Write(string.Join('\n', written.ToString().Split('\n').Select(line => line.TrimEnd(' '))));
     }
