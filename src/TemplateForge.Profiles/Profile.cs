@@ -67,6 +67,7 @@ public sealed class Profile
             definitions.Steps,
             (Chosen<FilledText> step, out string text) => evaluation.TryChosenText(step, out text),
             out var steps);
+        if (sound && pieces.IsEmpty) sound = evaluation.Refuse(Wordings.NoPieceLeft(Source.Name));
         if (!sound) return false;
 
         modification = new Modification

@@ -108,6 +108,15 @@ internal static class Wordings
             count == 0 ? $"{shape.Name} is empty." : $"{shape.Name} falls into {count} parts, but one outline is wanted here.",
             "Check the sizes that lead there.");
 
+    public static Complaint PieceTooLong(Place place, string piece, double length, double most) =>
+        place.Complain($"The piece {piece} is {Mm(length)} long.", $"Keep it to {Mm(most)}: no paper or table takes more. Check the values that lead there.");
+
+    public static Complaint NothingToCut(Place place, string piece) =>
+        place.Complain($"With these values nothing is cut away from the piece {piece}.", "Check the values that lead there.");
+
+    public static Complaint NoPieceLeft(string profile) =>
+        new(profile, 1, 1, "With these values the profile makes no piece at all.", "Let at least one piece be there for every choice.");
+
     public static Complaint ShapeIsEmpty(ShapeName shape) =>
         shape.Place.Complain($"{shape.Name} is empty with these values.", "Check the sizes that lead there.");
 

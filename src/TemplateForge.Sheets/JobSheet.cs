@@ -6,16 +6,20 @@ using TemplateForge.Geometry;
 namespace TemplateForge.Sheets;
 
 /// <summary>One page to work from: what it is, what was measured, what to check, the work in order, what can hurt.</summary>
+/// <remarks>Where a profile says more than a page can hold in letters that a person can read, it runs on over further pages.</remarks>
 public static class JobSheet
 {
     private const double Border = 3;
     private const double LeastPicture = 88;
 
+    /// <summary>Height of capitals in mm on a sheet of several pages.</summary>
+    private const double RunningOn = 2.5;
+
     /// <summary>How much of the width the column with the picture and the values has.</summary>
     private const double LeftShare = 0.55;
 
     /// <summary>Heights of capitals in mm, the largest that fits is taken.</summary>
-    private static ImmutableArray<double> Sizes { get; } = [2.5, 2.35, 2.2, 2.1, 2, 1.9, 1.8, 1.6, 1.4, 1.2, 1];
+    private static ImmutableArray<double> Sizes { get; } = [2.5, 2.35, 2.2, 2.1, 2, 1.9, 1.8, 1.7, 1.6];
 
     public static Document Of(Modification modification, Paper paper)
     {
@@ -24,13 +28,38 @@ public static class JobSheet
         {
             if (TryLayOut(modification, frame, size, out var board)) return OnePage(modification, paper, board);
         }
-        throw new ArgumentException($"Paper {paper.Name} is too small for a job sheet.", nameof(paper));
+        return Titled(modification, [.. PageFlow.Pages(modification, paper, [frame], RunningOn * 2.2, RunOn(modification, frame))]);
     }
 
-    private static Document OnePage(Modification modification, Paper paper, Board board) => new(
+    private static Document OnePage(Modification modification, Paper paper, Board board) =>
+        Titled(modification, [PageFlow.Page(modification, paper, board)]);
+
+    private static Document Titled(Modification modification, ImmutableArray<Page> pages) => new(
         modification.Title,
         $"Job sheet: {Wording.ProfileOf(modification)}, {Wording.HandOf(modification)}",
-        [PageFlow.Page(modification, paper, board)]);
+        pages);
+
+    // One below the other, as wide as the page.
+    private static IEnumerable<Block> RunOn(Modification modification, Box frame)
+    {
+        var blocks = new CoverBlocks(modification, RunningOn);
+        var picture = Picture.Fitting(modification, frame.Width, frame.Height / 2, RunningOn, withGuideNames: false, out var reduction);
+        return
+        [
+            blocks.Heading("Job sheet", frame.Width),
+            .. blocks.Banners(frame.Width),
+            blocks.FaceUp(frame.Width),
+            .. double.IsFinite(picture.Height) ? [Block.Stacked(RunningOn, picture, Scale(reduction, frame.Width, RunningOn))] : Array.Empty<Block>(),
+            blocks.Section("Check by rule before cutting", blocks.Checks(frame.Width)),
+            blocks.Section("Values used: confirm, then tick", blocks.Values(frame.Width, toConfirm: true)),
+            blocks.Section("The work in order", blocks.Steps(frame.Width)),
+            blocks.Section("Cautions", blocks.Cautions(frame.Width, columns: 2)),
+            SignOff(frame.Width, RunningOn),
+        ];
+    }
+
+    private static Block Scale(double reduction, double width, double size) =>
+        Block.Text($"{Wording.ScaleOf(reduction)}. Dimensions in mm.", width, size);
 
     // Two columns. All but the picture has its size; the picture gets what the left column has to spare.
     private static bool TryLayOut(Modification modification, Box frame, double size, out Board board)
@@ -53,7 +82,7 @@ public static class JobSheet
 
         var picture = Picture.Fitting(modification, left, forPicture, size, withGuideNames: false, out var reduction);
         if (picture.Width > left || picture.Height > forPicture) return false;
-        var shown = Block.Stacked(size, picture, Block.Text($"{Wording.ScaleOf(reduction)}. Dimensions in mm.", left, size));
+        var shown = Block.Stacked(size, picture, Scale(reduction, left, size));
         above.PutOn(board, new Point(frame.Min.X, frame.Max.Y));
         var top = frame.Max.Y - above.Height - gap;
         Block.Beside(2 * gap, Block.Stacked(gap, shown, values).AsWideAs(left), work).PutOn(board, new Point(frame.Min.X, top));

@@ -94,6 +94,18 @@ public class LanguageTests
         Assert.Contains("needs itself", Assert.Single(TheLibrary.Read(new("example.yaml", text)).Refuse()).Problem, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("diameter: size", "diameter: 300 * size", "9000 mm long")]
+    [InlineData("blank: disc", "cut_away: {from: disc, leaves: disc}", "nothing is cut away")]
+    [InlineData("blank: disc", "when: size > 40 mm, blank: disc", "no piece at all")]
+    [InlineData("diameter: size", "diameter: size - 30 mm", "more than 0")]
+    [InlineData("diameter: size", "diameter: 1e7 * size", "100 m")]
+    public void A_piece_that_nobody_could_make_is_refused_in_words(string there, string instead, string words)
+    {
+        var profile = TheLibrary.Read(new("example.yaml", Sound.Replace(there, instead, StringComparison.Ordinal)));
+        Assert.Contains(profile.Refuse(), c => c.Problem.Contains(words, StringComparison.Ordinal));
+    }
+
     [Fact]
     public void An_alias_bomb_is_refused_at_its_first_anchor()
     {

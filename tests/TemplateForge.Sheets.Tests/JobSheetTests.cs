@@ -24,6 +24,15 @@ public class JobSheetTests
     }
 
     [Fact]
+    public void What_a_page_cannot_hold_in_readable_letters_runs_on_over_more()
+    {
+        var wordy = Samples.Notch with { Steps = [.. Enumerable.Repeat("Measure it, mark it, measure it again, and only then go on to the next of these many steps.", 60)] };
+        var pages = JobSheet.Of(wordy, Cases.A4).Pages;
+        Assert.True(pages.Length > 1);
+        Assert.All(pages.SelectMany(Printed.On).Select(p => p.Mark).OfType<Lettering>(), l => Assert.True(l.Height > 1.2));
+    }
+
+    [Fact]
     public void A_distance_has_the_same_number_on_the_picture_and_in_the_list()
     {
         var words = Printed.On(Assert.Single(JobSheet.Of(Samples.LapPatch, Cases.A4).Pages)).Select(p => p.Mark).OfType<Lettering>().Select(l => l.Text).ToList();

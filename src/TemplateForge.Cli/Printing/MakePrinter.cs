@@ -37,7 +37,7 @@ internal static class MakePrinter
         page.Line("Check before cutting:", Page.Strong);
         page.Table(
             ["Piece", "Distance", " mm"],
-            job.Checks.Select(c => (IReadOnlyList<string>)[c.Piece, c.Label, c.Millimetres.ToString("0.00", CultureInfo.InvariantCulture)]));
+            job.Checks.Select(c => (IReadOnlyList<string>)[c.Piece, c.Label, c.Millimetres.ToString("0.0", CultureInfo.InvariantCulture)]));
     }
 
     private static void PrintDemonstration(ReportedJob job, Page page)

@@ -9,6 +9,9 @@ namespace TemplateForge.Profiles;
 /// <summary>How one piece is made from shapes and values.</summary>
 internal sealed record PieceRecipe
 {
+    // Longer than any panel; paper would take a thousand pages.
+    private const double Longest = 5_000;
+
     public required Place Place { get; init; }
     public required string Name { get; init; }
     public required ImmutableArray<Term> When { get; init; }
@@ -44,6 +47,8 @@ internal sealed record PieceRecipe
         var rough = 0.0;
         if (!RoughCut.IsEmpty) sound &= from.TryLength(RoughCut[0], out rough);
         if (sound && shape.IsEmpty) sound = from.Refuse(Wordings.ShapeIsEmpty(Shape));
+        if (sound && Math.Max(shape.Bounds.Width, shape.Bounds.Height) > Longest)
+            sound = from.Refuse(Wordings.PieceTooLong(Place, Name, Math.Max(shape.Bounds.Width, shape.Bounds.Height), Longest));
 
         sound &= from.TryMany<(PointTerm From, PointTerm To), Path>(Edges, TryEdge, out var edges);
         sound &= from.TryMany<DatumRecipe, Datum>(Datums, TryDatum, out var datums);
@@ -74,7 +79,7 @@ internal sealed record PieceRecipe
             Checks = checks,
             Notes = notes,
         };
-        return true;
+        return !piece.FinishLines().IsEmpty || from.Refuse(Wordings.NothingToCut(Place, Name));
 
         bool TryEdge((PointTerm From, PointTerm To) edge, out Path path)
         {

@@ -8,6 +8,7 @@ namespace TemplateForge.Sheets;
 /// <summary>A piece as it is drawn for a person: its lines, and words where nothing else is.</summary>
 internal sealed class PieceDrawing
 {
+    private const double Smallest = 0.3; // of its own size; a title is shrunk no further
     private const double Small = 2.2;
 
     private readonly Piece _piece;
@@ -107,13 +108,14 @@ internal sealed class PieceDrawing
         if (!TryPlace(block, 1, near, bounds)) Place(block, near);
     }
 
-    /// <summary>Puts a block where nothing is, as near to a point as can be; smaller where there is no room for it.</summary>
+    /// <summary>Puts a block where nothing is, as near to a point as can be; smaller where there is no room for it, and not at all
+    /// where it would be too small to read. What it says stands on the cover and in the page's foot too.</summary>
     public void Place(Block block, Point near) => Place(block, near, _area);
 
     public void Place(Block block, Point near, Box within)
     {
         var size = 1.0;
-        while (!TryPlace(block, size, near, within)) size *= 0.9;
+        while (size > Smallest && !TryPlace(block, size, near, within)) size *= 0.9;
     }
 
     private bool TryPlace(Block block, double size, Point near, Box within)
@@ -142,12 +144,14 @@ internal sealed class PieceDrawing
         {
             var (target, way) = Along(line, share);
             if (!_area.Contains(target)) continue;
-            foreach (var left in (bool[])[toTheLeft, !toTheLeft])
+            var wanted = way.Left * (toTheLeft ? _unit : -_unit);
+            // Close by on either side, or past a hatch on the wanted one.
+            foreach (var aside in (double[])[9, 22, -9])
             {
-                var near = target + way.Left * ((left ? 1 : -1) * 9 * _unit);
+                var near = target + wanted * aside;
                 if (!TryFind(block.Width, block.Height, near, _area, out var place)) continue;
                 if (Leader(place, target) is not { } leader || _free.RunsThroughWords(leader, _unit)) continue;
-                var cost = leader.Length / _unit + 2 * Crossed(leader) + (left == toTheLeft ? 0 : wrongSide);
+                var cost = leader.Length / _unit + 2 * Crossed(leader) + ((place.Centre - target).Dot(wanted) > 0 ? 0 : wrongSide);
                 if (cost < least - 1e-9) (least, best) = (cost, (place, leader));
             }
         }

@@ -20,7 +20,7 @@ public sealed class MakeCommandTests
         Assert.Contains(Path.Combine("out", Notch), typed.Output, StringComparison.Ordinal);
         foreach (var name in (string[])["template.pdf", "panel-cut.dxf"]) Assert.Contains(name, typed.Output, StringComparison.Ordinal);
         // The profile's own default: 300 mm from A to B.
-        Assert.Contains(Lines(typed.Output), l => l.Contains("Datum A to datum B", StringComparison.Ordinal) && l.EndsWith("300.00", StringComparison.Ordinal));
+        Assert.Contains(Lines(typed.Output), l => l.Contains("Datum A to datum B", StringComparison.Ordinal) && l.EndsWith("300.0", StringComparison.Ordinal));
         Assert.Contains("Brakes", typed.Output, StringComparison.Ordinal);
 
         // What another program reads has no colour, no broken line and nothing but words at the end of one.
