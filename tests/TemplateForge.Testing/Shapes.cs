@@ -54,6 +54,13 @@ public static class Shapes
     public static Gen<double> GridOffset { get; } =
         Gen.Select(Gen.Int[1, 6], Gen.Bool, (steps, outwards) => steps * Grid / 2 * (outwards ? 1 : -1));
 
+    /// <summary>A plate on the grid, and the same with every corner moved and every arc bent by up to an amount about the tolerance.</summary>
+    public static Gen<(Region Exact, Region Shaken, double Amount)> ShakenGridRegion { get; } =
+        from exact in GridRegion
+        from power in Gen.Double[-9.5, -5.5]
+        from shares in Gen.Double[-1, 1].Array[97]
+        select (exact, Shaken(exact, Math.Pow(10, power), shares), Math.Pow(10, power));
+
     /// <summary>A star with straight and arched sides, some of its spikes as thin as needles, off every grid.</summary>
     public static Gen<Contour> Star { get; } =
         from spikes in Gen.Int[3, 9]
@@ -71,6 +78,16 @@ public static class Shapes
     /// <summary>A contour through points, each with the bulge of the side that begins there.</summary>
     public static Contour ThroughPoints(IReadOnlyList<Point> points, IReadOnlyList<double> bulges) =>
         new(points.Select((p, i) => Segment.Arc(p, points[(i + 1) % points.Count], bulges[i])));
+
+    private static Region Shaken(Region region, double amount, double[] shares)
+    {
+        var next = 0;
+        return Region.FromContours(region.Contours.Select(c => ThroughPoints(
+            [.. c.Segments.Select(s => s.Start + new Vector(Share(), Share()) * (amount / 2))],
+            [.. c.Segments.Select(s => Math.Clamp(s.Bulge * (1 + Share() * amount / 10), -1, 1))])));
+
+        double Share() => shares[next++ % shares.Length];
+    }
 
     private static Point[] Corners(params (double X, double Y)[] corners) => [.. corners.Select(c => new Point(c.X, c.Y))];
 

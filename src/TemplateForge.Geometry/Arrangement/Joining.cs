@@ -93,26 +93,30 @@ internal sealed class Joining(Arrangement arrangement, Windings windings)
     {
         public List<Step> Steps { get; } = [first];
 
-        /// <summary>The step whose parent all follow: the one with the longest.</summary>
+        /// <summary>The step whose parent all follow.</summary>
         public Step Along { get; private set; } = first;
 
+        /// <summary>Adds a step when it follows the parent of the run, or the run that of the step; the longer parent is asked first.</summary>
         public bool TryAdd(Step step, IReadOnlyList<Curve> parents)
         {
             if (step.Parent == Along.Parent)
             {
                 if (step.Forward != Along.Forward) return false;
             }
-            else if (parents[step.Parent].Reach <= parents[Along.Parent].Reach)
+            else if (parents[step.Parent].Reach > parents[Along.Parent].Reach)
             {
-                if (!Follows(step, Along)) return false;
+                if (RunFollows()) Along = step;
+                else if (!Follows(step, Along)) return false;
             }
-            else
+            else if (!Follows(step, Along))
             {
-                if (!Steps.TrueForAll(s => Follows(s, step))) return false;
+                if (!RunFollows()) return false;
                 Along = step;
             }
             Steps.Add(step);
             return true;
+
+            bool RunFollows() => Steps.TrueForAll(s => Follows(s, step));
 
             bool Follows(Step s, Step along)
             {

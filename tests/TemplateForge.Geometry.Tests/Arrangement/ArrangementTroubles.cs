@@ -36,4 +36,14 @@ public class ArrangementTroubles
         Approximately.Equal(0.75 * 25 * Math.PI, left.Area, within: Tolerance.Area(left.Length));
         Assert.Equal(4, Assert.Single(left.Contours).Segments.Length);
     }
+
+    // The short side ends 9e-8 mm off the arc before it: joined with it or not, but the same however often it is put in.
+    [Fact]
+    public void A_side_shorter_than_a_micrometre_at_the_end_of_an_arc_is_joined_at_once()
+    {
+        var exact = Region.Of(Draw.Outline((-5, -15, 0), (15, -15, 0.41421356237309503), (20, -10, 0), (20, 0, 0), (-5, 0, 0)));
+        var shaken = Region.Of(Draw.Outline(
+            (-5, -15, 0), (15, -15, 0.414213538760612), (20.000000089977345, -10.000000403090308, 0), (19.9999995, 0, 0), (-5, 0, 0)));
+        Law.IsWellMade(shaken.Union(exact));
+    }
 }

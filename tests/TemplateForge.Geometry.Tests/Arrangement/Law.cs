@@ -26,12 +26,12 @@ internal static class Law
     public static void IsOffset(Region offset, Region source, double distance)
     {
         var (answer, asked) = (new ByDefinition(offset), new ByDefinition(source));
-        foreach (var (point, _) in BoundarySamples(offset, perSegment: 3))
+        foreach (var (point, _) in BoundarySamples(offset, perSegment: 2))
         {
             var signed = asked.SignedDistance(point);
             Holds(Math.Abs(signed - distance) <= Tolerance.Length, $"{point} of the boundary lies at {signed}, not at {distance}");
         }
-        foreach (var (point, along) in BoundarySamples(source, perSegment: 3))
+        foreach (var (point, along) in BoundarySamples(source, perSegment: 2))
         {
             foreach (var aside in (ReadOnlySpan<double>)[distance - 0.01, distance + 0.01, 0.5 * distance])
             {
@@ -51,7 +51,7 @@ internal static class Law
         var (first, second) = (new ByDefinition(a), new ByDefinition(b));
         var (inUnion, inIntersection) = (new ByDefinition(union), new ByDefinition(intersection));
         var (inDifference, inEither) = (new ByDefinition(difference), new ByDefinition(either));
-        foreach (var (point, along) in BoundarySamples(a, perSegment: 2).Concat(BoundarySamples(b, perSegment: 2)))
+        foreach (var (point, along) in BoundarySamples(a, perSegment: 1).Concat(BoundarySamples(b, perSegment: 1)))
         {
             foreach (var aside in (ReadOnlySpan<double>)[-0.01, 0.01])
             {

@@ -64,6 +64,33 @@ public class OffsetTests
         }
     }
 
+    // Past its centre an arc has nothing left to sweep.
+    [Fact]
+    public void A_hole_closes_when_its_plate_grows_by_its_radius_or_more()
+    {
+        var plate = Square.Subtract(Draw.Disc(new(20, 20), 5));
+        Assert.Equal(2, plate.Offset(4.999).Contours.Length);
+        foreach (var distance in (ReadOnlySpan<double>)[5, 7, 12])
+        {
+            var grown = Assert.Single(plate.Offset(distance).Contours);
+            Approximately.Equal(
+                1600 + 160 * distance + Math.PI * distance * distance, grown.Area, within: Tolerance.Area(grown.Length));
+        }
+    }
+
+    // A plate of 65 × 25 mm with a half circle cut out of its whole left side: at both lips the contour turns right back. Growing
+    // by 5 mm adds 5 mm along three sides, two quarter discs, half a ring, and half a disc at each lip.
+    [Fact]
+    public void The_knife_edged_lips_of_a_round_notch_are_rounded()
+    {
+        var notched = Region.Of(Draw.Outline((65, 0, 0), (65, 25, 0), (0, 25, -1), (0, 0, 0)));
+        var grown = notched.Offset(5);
+        var source = 65 * 25 - Math.PI * 12.5 * 12.5 / 2;
+        var added = (65 + 25 + 65) * 5 + Math.PI / 2 * (12.5 * 12.5 - 7.5 * 7.5 + 25) + 25 * Math.PI;
+        Approximately.Equal(source + added, grown.Area, within: Tolerance.Area(grown.Length));
+        Law.IsOffset(grown, notched, 5);
+    }
+
     // The wall is 10 mm thick: at 5 mm the offset of the hole lies on that of the edge. Round a square hole it is thicker at the
     // corners, where four squares less a quarter circle each are left; round a round one nothing is.
     [Fact]
