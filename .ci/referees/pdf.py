@@ -1,0 +1,232 @@
+"""The paper template, as poppler shows it, held against job.json: pdf.py FOLDER-OF-JOBS
+
+Each tile's place on its page is found once, from the lines that poppler reads; everything else is checked against that one shift,
+in the lines and, at 1200 dpi, in the dots that a printer would be given."""
+import itertools
+import json
+import math
+import re
+import subprocess
+import sys
+import tempfile
+from collections import Counter, defaultdict
+from pathlib import Path
+
+import numpy
+
+from record import Record, jobs_in
+from verdicts import Verdicts
+
+IN_LINES, IN_DOTS = 0.005, 0.05   # mm
+DPI = 1200
+DOT = 25.4 / DPI
+FINISH_PEN, DATUM_PEN = 0.35, 0.25
+NUMBER = r"-?\d+(?:\.\d+)?(?:e-?\d+)?"
+
+
+class Page:
+    """One page in mm from its lower left corner."""
+
+    def __init__(self, pdf, number, width, height):
+        self.pdf, self.number, self.width, self.height = pdf, number, width, height
+        self.strokes = list(self._strokes())
+
+    def _strokes(self):
+        """Each stroke's pen and corner points."""
+        with tempfile.NamedTemporaryFile(suffix=".svg") as svg:
+            subprocess.run(["pdftocairo", "-svg", "-noshrink", "-nocenter", "-f", str(self.number), "-l", str(self.number), self.pdf, svg.name], check=True)
+            text = Path(svg.name).read_text("utf-8")
+        unit = 25.4 / 72
+        for path in re.finditer(r"<path ([^>]*)/>", text):
+            attributes = dict(re.findall(r'(\S+)="([^"]*)"', path.group(1)))
+            style = attributes.get("style", "")
+            pen = re.search(rf"stroke-width:({NUMBER})", style)
+            if not pen or "stroke:rgb" not in style:
+                continue
+            a, b, c, d, e, f = (float(n) for n in re.findall(NUMBER, attributes.get("transform", "matrix(1,0,0,1,0,0)")))
+            corners = []
+            for command, numbers in re.findall(rf"([MLCZ])((?:\s*{NUMBER})*)", attributes["d"]):
+                xy = [float(n) for n in re.findall(NUMBER, numbers)]
+                if xy:
+                    x, y = xy[-2:]
+                    corners.append(((a * x + c * y + e) * unit, self.height - (b * x + d * y + f) * unit))
+            yield float(pen.group(1)) * abs(a) * unit, corners
+
+    def corners(self, pen):
+        return [p for width, points in self.strokes if abs(width - pen) < 0.004 for p in points]
+
+    def dots(self, centre, half):
+        """Darkness 0 to 1 of a square about a point, rows from the top, and the square's lower left corner in mm."""
+        left, top = int((centre[0] - half) / DOT), int((self.height - centre[1] - half) / DOT)
+        size = int(2 * half / DOT) + 1
+        made = subprocess.run(
+            ["pdftoppm", "-gray", "-r", str(DPI), "-f", str(self.number), "-l", str(self.number), "-x", str(left), "-y", str(top),
+             "-W", str(size), "-H", str(size), self.pdf], capture_output=True, check=True).stdout
+        head = re.match(rb"P5\s+(\d+)\s+(\d+)\s+255\s", made)
+        width, height = int(head.group(1)), int(head.group(2))
+        grey = numpy.frombuffer(made[head.end():], dtype=numpy.uint8).reshape(height, width)
+        return 1 - grey / 255.0, (left * DOT, self.height - (top + height) * DOT)
+
+
+def across(page, point, normal, reach=0.8):
+    """How far off a stroke's middle lies from a point, along a normal; nothing where another stroke is near."""
+    dark, (left, bottom) = page.dots(point, reach + 0.1)
+    rows = dark.shape[0]
+    steps = numpy.arange(-reach, reach, DOT / 4)
+    columns = ((point[0] + normal[0] * steps - left) / DOT).astype(int)
+    lines = rows - 1 - ((point[1] + normal[1] * steps - bottom) / DOT).astype(int)
+    profile = dark[lines.clip(0, rows - 1), columns.clip(0, dark.shape[1] - 1)] > 0.6
+    edges = numpy.flatnonzero(numpy.diff(numpy.concatenate(([0], profile.astype(int), [0]))))
+    if len(edges) != 2:
+        return None
+    first, last = steps[edges[0]], steps[min(edges[1], len(steps)) - 1]
+    # Where another line runs into this one the two are wider than the pen.
+    return float((first + last) / 2) if abs(last - first - FINISH_PEN) < 0.06 else None
+
+
+def shift_of(page, points):
+    """The one shift that brings most of these points of the drawing onto corners of the page's lines, and how many it brings there."""
+    found = page.corners(FINISH_PEN)
+    votes = Counter()
+    for (px, py), (fx, fy) in itertools.product(points, found):
+        votes[round((fx - px) / IN_LINES), round((fy - py) / IN_LINES)] += 1
+    if not votes:
+        return None, 0
+    (i, j), _ = max(votes.items(), key=lambda v: sum(votes[v[0][0] + a, v[0][1] + b] for a in (-1, 0, 1) for b in (-1, 0, 1)))
+    near = [(fx - px, fy - py) for (px, py), (fx, fy) in itertools.product(points, found)
+            if math.hypot(fx - px - i * IN_LINES, fy - py - j * IN_LINES) < 2 * IN_LINES]
+    return (sum(n[0] for n in near) / len(near), sum(n[1] for n in near) / len(near)), len(near)
+
+
+def pages_of(pdf):
+    told = subprocess.run(["pdfinfo", "-f", "1", "-l", "9999", pdf], capture_output=True, text=True, check=True).stdout
+    sizes = re.findall(rf"Page\s+\d+ size:\s+({NUMBER}) x ({NUMBER}) pts", told)
+    return [Page(pdf, i + 1, float(w) * 25.4 / 72, float(h) * 25.4 / 72) for i, (w, h) in enumerate(sizes)]
+
+
+def scale_checks(page):
+    """The page's two scale checks: the longest level and upright stroke of a multiple of 50 mm with ticks at both ends."""
+    for upright in (False, True):
+        best = 0
+        for _, points in page.strokes:
+            if len(points) != 2:
+                continue
+            (x0, y0), (x1, y1) = points
+            along, aside = (abs(y1 - y0), abs(x1 - x0)) if upright else (abs(x1 - x0), abs(y1 - y0))
+            if aside < IN_LINES and along > 40 and abs(along - 50 * round(along / 50)) < IN_LINES:
+                best = max(best, along)
+        yield best
+
+
+def refusals(record, pages):
+    """Everything that is wrong with a template, each beginning with the rule that it breaks."""
+    width, height, margin = record.paper()
+    for page in pages:
+        if max(abs(a - b) for a, b in zip(sorted((page.width, page.height)), sorted((width, height)))) > 0.01:
+            yield f"paper: page {page.number} is {page.width:.3f} by {page.height:.3f} mm"
+    placed, missing = defaultdict(list), []
+    for piece in record.pieces:
+        wanted = [tuple(v[:2]) for line in piece.finish for v in (line.vertices)]
+        for page in pages:
+            shift, votes = shift_of(page, wanted)
+            if shift and votes >= min(3, len(wanted)) and any(scale_checks(page)):
+                placed[piece.name].append((page, shift))
+        seen = set()
+        for page, (dx, dy) in placed[piece.name]:
+            corners = page.corners(FINISH_PEN)
+            seen |= {w for w in wanted if any(math.hypot(w[0] + dx - x, w[1] + dy - y) < IN_LINES for x, y in corners)}
+        missing += [(piece.name, w) for w in wanted if w not in seen]
+        yield from datum_refusals(piece, placed[piece.name])
+        yield from dot_refusals(piece, placed[piece.name], margin)
+    for name, (x, y) in missing:
+        yield f"vertex: {name} has none at {x}, {y} on any page"
+    for page in {p.number: p for tiles in placed.values() for p, _ in tiles}.values():
+        level, upright = scale_checks(page)
+        if not (level and upright):
+            yield f"scale check: page {page.number} has {level:.3f} and {upright:.3f} mm"
+
+
+def datum_refusals(piece, tiles):
+    for label, (x, y), diameter in piece.datums:
+        # Four strokes of the open cross point at the middle, and so do those of the circle: its corners lie half a diameter off.
+        for page, (dx, dy) in tiles:
+            here = [math.hypot(x + dx - px, y + dy - py) for px, py in page.corners(DATUM_PEN)]
+            if any(abs(d - diameter / 2) < IN_LINES for d in here):
+                break
+        else:
+            yield f"datum: {label} is on no page"
+
+
+def dot_refusals(piece, tiles, margin):
+    """Points along the finish line at 1200 dpi; those that two pages show must agree on both."""
+    looked, twice = 0, Counter()
+    for line in piece.finish:
+        for segment in line.segments:
+            for t in (0.21, 0.5, 0.83):
+                (x, y), (ux, uy) = segment.at(t)
+                if segment.length < 3:
+                    continue
+                for page, (dx, dy) in tiles:
+                    px, py = x + dx, y + dy
+                    if not (margin + 14 < px < page.width - margin - 1 and margin + 21 < py < page.height - margin - 1):
+                        continue
+                    off = across(page, (px, py), (-uy, ux))
+                    if off is None:
+                        continue
+                    looked += 1
+                    twice[x, y] += 1
+                    if abs(off) > IN_DOTS:
+                        yield f"dots: {piece.name} is {off:+.3f} mm off at {x:.3f}, {y:.3f} on page {page.number}"
+    if looked < 4:
+        yield f"dots: only {looked} places of {piece.name} could be looked at"
+    if len(tiles) > 1 and not any(n > 1 for n in twice.values()) and piece.kind == "cut away":
+        yield f"seam: no place of {piece.name} was seen on two pages"
+
+
+def blank_refusals(record, pdf):
+    """No page is empty, and nothing is printed where the printer cannot."""
+    margin = record.paper()[2]
+    with tempfile.TemporaryDirectory() as folder:
+        subprocess.run(["pdftoppm", "-gray", "-r", "72", pdf, f"{folder}/p"], check=True)
+        for number, path in enumerate(sorted(Path(folder).glob("*.pgm")), 1):
+            raw = path.read_bytes()
+            head = re.match(rb"P5\s+(\d+)\s+(\d+)\s+255\s", raw)
+            grey = numpy.frombuffer(raw[head.end():], dtype=numpy.uint8).reshape(int(head.group(2)), int(head.group(1)))
+            edge = int((margin - 0.5) * 72 / 25.4)
+            if (grey < 128).sum() < 400:
+                yield f"blank: page {number}"
+            inner = grey.copy()
+            inner[edge:-edge, edge:-edge] = 255
+            if (inner < 200).any():
+                yield f"margin: page {number} has ink where the printer has none"
+
+
+def changed(record, factor_x, factor_y):
+    """The record as it would be for a drawing of another scale or hand."""
+    spoiled = json.loads(record.text)
+    for piece in spoiled["pieces"]:
+        for line in piece["finish"]:
+            line["vertices"] = [[x * factor_x, y * factor_y, b * (1 if factor_x * factor_y > 0 else -1)] for x, y, b in line["vertices"]]
+        for datum in piece["datums"]:
+            datum["at"] = [datum["at"][0] * factor_x, datum["at"][1] * factor_y]
+    return Record(record.folder, json.dumps(spoiled))
+
+
+def main(folder):
+    verdicts = Verdicts()
+    records = jobs_in(folder)
+    for record in records:
+        name = f"{record.folder.relative_to(folder)}/template.pdf"
+        pdf = str(record.folder / "template.pdf")
+        pages = pages_of(pdf)
+        verdicts.of(f"{name} is true on {len(pages)} pages, in lines and in dots", refusals(record, pages))
+        for sheet in ("template.pdf", "job-sheet.pdf"):
+            path = str(record.folder / sheet)
+            verdicts.of(f"{record.folder.relative_to(folder)}/{sheet} has no empty page and keeps off the margin", blank_refusals(record, path))
+        if record.folder.name == "notch-measured":
+            verdicts.refused(f"{name} against a job scaled by 1.001", refusals(changed(record, 1.001, 1.001), pages), "vertex")
+            verdicts.refused(f"{name} against the mirrored job", refusals(changed(record, -1, 1), pages), "vertex")
+    verdicts.end()
+
+
+main(Path(sys.argv[1]))
