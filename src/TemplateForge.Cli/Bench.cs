@@ -32,7 +32,12 @@ internal sealed record Bench(ProfileLibrary Library, ShopTables Shop)
     }
 
     /// <summary>The text of a profile that lies anywhere.</summary>
-    public static bool TryReadFile(Terminal terminal, string named, Place place, ICollection<Complaint> complaints, [MaybeNullWhen(false)] out TextFile file)
+    public static bool TryReadFile(
+        Terminal terminal,
+        string named,
+        Place place,
+        ICollection<Complaint> complaints,
+        [MaybeNullWhen(false)] out TextFile file)
     {
         if (!TextFiles.TryRead(terminal.PathOf(named), LongestProfile, place, complaints, out file)) return false;
         file = file with { Name = named };

@@ -39,7 +39,8 @@ public static class Program
         }
         catch (Exception trouble) when (trouble is not OutOfMemoryException)
         {
-            terminal.Errors.WriteLine($"The program failed where it should not have ({trouble.GetType().Name}: {trouble.Message}) Nothing was saved.");
+            var what = Wordings.Plain($"{trouble.GetType().Name}: {trouble.Message}");
+            terminal.Errors.WriteLine($"The program failed where it should not have, and nothing was saved: {what}");
             return ExitCode.ProgramFailed;
         }
     }

@@ -57,13 +57,17 @@ public sealed class Job
         var template = TemplateSheet.Of(Modification, Paper, shop.Overlap);
         yield return new("template.pdf", $"paper template, full size, {Pages(template)} of {Paper.Name}", Bytes(PdfWriter.Write(template)));
         foreach (var piece in Modification.Pieces.Where(IsCut))
-            yield return new(CutFileOf(piece), $"cut for a table, {Size(piece)}", Bytes(DxfWriter.Write(CutSheet.Of(Modification, piece))));
+        {
+            var cut = DxfWriter.Write(CutSheet.Of(Modification, piece));
+            yield return new(CutFileOf(piece), $"cut for a table, {Size(piece)}", Bytes(cut));
+        }
 
         var preview = Preview.Of(Modification);
         yield return new("preview.svg", "picture, any size", Bytes(SvgWriter.Write(preview, Modification.Title, PreviewMargin)));
         yield return new("preview.png", $"picture, {PreviewWidth} pixels wide", Bytes(PngWriter.Write(preview, PreviewWidth, PreviewMargin)));
         var sheet = JobSheet.Of(Modification, Paper);
-        yield return new("job-sheet.pdf", $"the work in order and the distances to check, {Pages(sheet)} of {Paper.Name}", Bytes(PdfWriter.Write(sheet)));
+        var work = $"the work in order and the distances to check, {Pages(sheet)} of {Paper.Name}";
+        yield return new("job-sheet.pdf", work, Bytes(PdfWriter.Write(sheet)));
     }
 
     private static ImmutableArray<byte> Bytes(byte[] written) => [.. written];

@@ -39,6 +39,5 @@ public sealed record NamedBytes
 
     // Names that one system keeps for its devices, whatever comes after the dot.
     private static bool IsDevice(string stem) =>
-        stem is "con" or "prn" or "aux" or "nul"
-        || (stem.Length == 4 && char.IsAsciiDigit(stem[3]) && (stem.StartsWith("com", StringComparison.Ordinal) || stem.StartsWith("lpt", StringComparison.Ordinal)));
+        stem is "con" or "prn" or "aux" or "nul" || (stem.Length == 4 && stem[..3] is "com" or "lpt" && char.IsAsciiDigit(stem[3]));
 }

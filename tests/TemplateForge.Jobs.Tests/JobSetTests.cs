@@ -19,10 +19,6 @@ public sealed class JobSetTests
     }
 
     [Fact]
-    public void The_same_request_makes_the_same_bytes() =>
-        Jobsite.AreTheSame(Jobsite.SmallJob.Files, Jobsite.Make(Jobsite.Request(Jobsite.Patch)).Files);
-
-    [Fact]
     public void Without_a_word_the_hand_is_the_profiles_own_and_counts_as_measured()
     {
         var modification = Assert.Single(Jobsite.Plan(Jobsite.Request(Jobsite.Notch)).Modifications);

@@ -28,12 +28,16 @@ internal static class MakePrinter
         if (job.Hand != "either")
         {
             if (job.HandWasMeasured) page.Line($"{Capital(job.Hand)} hand, from values taken on this hand.");
-            else page.Line($"{Capital(job.Hand)} hand: NOT MEASURED, a mirror image from values taken on the other hand. Check it on the vehicle.", Page.Loud);
+            else page.Line($"{Capital(job.Hand)} hand: NOT MEASURED, mirrored from values of the other hand. Check it on the vehicle.", Page.Loud);
         }
-        page.Table(["File", "What it is", " Size"], job.Files.Select(f => (IReadOnlyList<string>)[f.Name, f.What, Size(f.Bytes)]));
+        page.Table(
+            ["File", "What it is", " Size"],
+            job.Files.Select(f => (IReadOnlyList<string>)[f.Name, f.What, Size(f.Bytes)]));
         page.Line();
         page.Line("Check before cutting:", Page.Strong);
-        page.Table(["Piece", "Distance", " mm"], job.Checks.Select(c => (IReadOnlyList<string>)[c.Piece, c.Label, c.Millimetres.ToString("0.0", CultureInfo.InvariantCulture)]));
+        page.Table(
+            ["Piece", "Distance", " mm"],
+            job.Checks.Select(c => (IReadOnlyList<string>)[c.Piece, c.Label, c.Millimetres.ToString("0.0", CultureInfo.InvariantCulture)]));
     }
 
     private static void PrintDemonstration(ReportedJob job, Page page)

@@ -39,7 +39,8 @@ internal sealed class Page
         var table = new Table { Border = isScreen ? TableBorder.Rounded : TableBorder.None, UseSafeBorder = true };
         foreach (var heading in headings)
         {
-            var column = new TableColumn(new Text(heading.Trim(), Strong)) { Padding = new Padding(left: isScreen ? 1 : 0, 0, right: isScreen ? 1 : 2, 0) };
+            var column = new TableColumn(new Text(heading.Trim(), Strong));
+            column.Padding = new Padding(left: isScreen ? 1 : 0, top: 0, right: isScreen ? 1 : 2, bottom: 0);
             if (heading[0] == ' ') column.Alignment = Justify.Right;
             table.AddColumn(column);
         }

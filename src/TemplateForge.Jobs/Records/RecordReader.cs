@@ -59,7 +59,9 @@ internal sealed class RecordReader
     }
 
     private Setting SettingIn(JsonThing thing) =>
-        Known(thing, ["name", "text"]) ? new(Text(thing, "name"), Text(thing, "text"), Part(thing, "name", JsonTokenType.String).Place) : new("", "", thing.Place);
+        Known(thing, ["name", "text"])
+            ? new(Text(thing, "name"), Text(thing, "text"), Part(thing, "name", JsonTokenType.String).Place)
+            : new("", "", thing.Place);
 
     private TextFile FileIn(JsonThing thing, string recordFile) =>
         new($"{recordFile}/{RecordWriter.PlainName(Text(thing, "file"))}", Text(thing, "text"));
@@ -96,7 +98,8 @@ internal sealed class RecordReader
     private bool Known(JsonThing thing, ImmutableArray<string> keys)
     {
         if (thing.Kind == JsonTokenType.None) return true;
-        if (thing.Kind != JsonTokenType.StartObject) return Refuse(Wordings.WrongKindInRecord(thing.Place, string.Join(" and ", keys), JsonTokenType.StartObject));
+        if (thing.Kind != JsonTokenType.StartObject)
+            return Refuse(Wordings.WrongKindInRecord(thing.Place, string.Join(" and ", keys), JsonTokenType.StartObject));
         foreach (var member in thing.Members.Where(m => !keys.Contains(m.Name)))
             Refuse(Wordings.UnknownInRecord(member.Place, member.Name, keys));
         foreach (var again in thing.Members.GroupBy(m => m.Name).SelectMany(g => g.Skip(1)))

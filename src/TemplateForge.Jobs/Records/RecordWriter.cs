@@ -44,10 +44,12 @@ internal static class RecordWriter
             job.Paper.Name,
             [.. request.Settings.Select(s => new RecordedSetting(s.Name, s.Text))],
             modification.IsDemonstration,
-            [.. modification.Values.Select(v => new RecordedValue(v.Name, v.Label, v.Text, v.Source == ValueSource.Measured ? "measured" : "shop", v.GivenAs))],
+            [.. modification.Values.Select(v => new RecordedValue(v.Name, v.Label, v.Text, Word(v.Source), v.GivenAs))],
             [.. modification.Pieces.Select(Recorded)],
             [.. files.Select(f => f.Name), JobRecord.FileName]);
     }
+
+    private static string Word(ValueSource source) => source == ValueSource.Measured ? "measured" : "shop";
 
     private static RecordedPiece Recorded(Piece piece)
     {
