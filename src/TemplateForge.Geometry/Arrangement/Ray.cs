@@ -8,10 +8,8 @@ internal static class Ray
     /// A run crosses when one end lies above the ray and the other on or below it. Runs that follow one another share the height
     /// where they meet, exactly, so a ray through a node or past the top of an arc counts right.
     /// </remarks>
-    public static int Crossings(Arrangement arrangement, int edge, Point from)
+    public static int Crossings(Curve curve, Point start, Point end, Point from)
     {
-        var (start, end) = (arrangement.Nodes[arrangement.Edges[edge].Start], arrangement.Nodes[arrangement.Edges[edge].End]);
-        var curve = arrangement.CurveOf(arrangement.Edges[edge]);
         var (first, second) = (curve.LevelPlace, curve.UprightPlace);
         if (first > second) (first, second) = (second, first);
         var (crossings, at) = (0, start);

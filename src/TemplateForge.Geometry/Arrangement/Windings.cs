@@ -9,15 +9,16 @@ namespace TemplateForge.Geometry;
 internal sealed class Windings
 {
     private readonly Arrangement _arrangement;
+    private readonly Curve[] _curves;
     private readonly Turn[] _turns;
     private readonly int[] _next;
     private readonly int[] _winding;
-    private readonly int[] _part;
 
     public Windings(Arrangement arrangement)
     {
         _arrangement = arrangement;
         var halves = arrangement.Edges.Count * 2;
+        _curves = [.. arrangement.Edges.Select(arrangement.CurveOf)];
         _turns = new Turn[halves];
         for (var h = 0; h < halves; h++) _turns[h] = TurnOf(h);
         _next = new int[halves];
@@ -29,7 +30,6 @@ internal sealed class Windings
             for (var i = 0; i < fan.Count; i++) _next[fan[i] ^ 1] = fan[(i + fan.Count - 1) % fan.Count];
         }
         _winding = new int[halves];
-        _part = new int[arrangement.Edges.Count];
         Spread(fans);
     }
 
@@ -57,12 +57,12 @@ internal sealed class Windings
     /// <summary>Sorts a fan counter-clockwise, beginning after its widest gap.</summary>
     /// <remarks>
     /// An arc of at most half a turn only ever gets farther from its start, so about a node edges that do not cross have the same
-    /// order on every circle that reaches all of them: that of the shortest. Two that lie within the tolerance there are compared
-    /// on a circle of their own, as far out as both reach.
+    /// order on every circle that reaches all of them: one a little within the shortest. Of two that lie within the tolerance there
+    /// the shorter ends clearly to the left or right of the longer, or it would end in a node of it.
     /// </remarks>
     private void SortFan(List<int> fan)
     {
-        var radius = fan.Min(h => _turns[h].Chord);
+        var radius = fan.Min(h => _turns[h].Reach);
         var angles = fan.ToDictionary(h => h, h => Wrapped(_turns[h].DirectionAt(radius)));
         fan.Sort((a, b) => angles[a].CompareTo(angles[b]));
         RotateToWidestGap(fan, angles);
@@ -72,17 +72,23 @@ internal sealed class Windings
                 (fan[j - 1], fan[j]) = (fan[j], fan[j - 1]);
         }
 
-        bool AreClose(int a, int b) => Math.Abs(Wrapped(angles[b] - angles[a])) * radius < 2 * Tolerance.Merge;
+        // A shortest edge of hardly the tolerance puts all within it: what clearly differs in direction is in order even there.
+        bool AreClose(int a, int b) =>
+            Math.Abs(Wrapped(angles[b] - angles[a])) is var apart && apart < 0.1 && apart * radius < 2 * Tolerance.Merge;
     }
 
     private bool IsBefore(int a, int b)
     {
-        var (p, q) = (_turns[a], _turns[b]);
         // Between the same two nodes the one that turns left more lies on the right.
-        if (Origin(a ^ 1) == Origin(b ^ 1)) return p.Bulge > q.Bulge;
-        var radius = Math.Min(p.Chord, q.Chord);
-        return Wrapped(q.DirectionAt(radius) - p.DirectionAt(radius)) >= 0;
+        if (Origin(a ^ 1) == Origin(b ^ 1)) return _turns[a].Bulge > _turns[b].Bulge;
+        return _turns[a].Reach <= _turns[b].Reach
+            ? CurveAlong(b).RightOf(PointAt(a ^ 1)) > 0
+            : CurveAlong(a).RightOf(PointAt(b ^ 1)) < 0;
     }
+
+    private Point PointAt(int half) => _arrangement.Nodes[Origin(half)];
+
+    private Curve CurveAlong(int half) => Curve.Between(PointAt(half), PointAt(half ^ 1), _turns[half].Bulge);
 
     private static void RotateToWidestGap(List<int> fan, Dictionary<int, double> angles)
     {
@@ -100,10 +106,10 @@ internal sealed class Windings
     {
         var reached = new bool[_winding.Length];
         var waiting = new Stack<int>();
-        foreach (var part in Parts(fans))
+        foreach (var part in Parts(_arrangement.Edges, fans))
         {
-            var seed = Outermost(part, fans, out var point);
-            Reach(seed, WindingAt(point, exceptPart: _part[part[0]]));
+            var seed = ClearHalf(part, out var beside);
+            Reach(seed, WindingAt(beside));
             while (waiting.TryPop(out var half))
             {
                 var edge = _arrangement.Edges[half >> 1];
@@ -122,84 +128,64 @@ internal sealed class Windings
     }
 
     /// <summary>The edges of each connected part.</summary>
-    private List<List<int>> Parts(Dictionary<int, List<int>> fans)
+    private static IEnumerable<List<int>> Parts(IReadOnlyList<Edge> edges, Dictionary<int, List<int>> fans)
     {
-        var parts = new List<List<int>>();
-        Array.Fill(_part, -1);
-        for (var e = 0; e < _part.Length; e++)
+        var seen = new bool[edges.Count];
+        for (var first = 0; first < seen.Length; first++)
         {
-            if (_part[e] >= 0) continue;
-            var part = new List<int> { e };
-            _part[e] = parts.Count;
+            if (seen[first]) continue;
+            seen[first] = true;
+            var part = new List<int> { first };
             for (var i = 0; i < part.Count; i++)
             {
-                var edge = _arrangement.Edges[part[i]];
-                AddFan(fans[edge.Start]);
-                AddFan(fans[edge.End]);
-            }
-            parts.Add(part);
-
-            void AddFan(List<int> fan)
-            {
-                foreach (var half in fan)
+                foreach (var half in fans[edges[part[i]].Start].Concat(fans[edges[part[i]].End]))
                 {
-                    if (_part[half >> 1] >= 0) continue;
-                    _part[half >> 1] = parts.Count;
+                    if (seen[half >> 1]) continue;
+                    seen[half >> 1] = true;
                     part.Add(half >> 1);
                 }
             }
+            yield return part;
         }
-        return parts;
     }
 
-    /// <summary>The half-edge at the leftmost point of a part that has the outside on its left.</summary>
-    private int Outermost(List<int> part, Dictionary<int, List<int>> fans, out Point leftmost)
+    /// <summary>A half-edge of a part, and a point of the face on its left that lies well away from all edges.</summary>
+    /// <remarks>A ray from there need not know in which order edges lie that are nearer to each other than the tolerance.</remarks>
+    private int ClearHalf(List<int> part, out Point beside)
     {
-        leftmost = new(double.PositiveInfinity, 0);
-        var outermost = -1;
-        foreach (var e in part)
+        var (clearest, clearance) = (part[0], 0.0);
+        foreach (var e in part.OrderByDescending(e => _curves[e].Reach))
         {
-            var edge = _arrangement.Edges[e];
-            foreach (var node in (ReadOnlySpan<int>)[edge.Start, edge.End])
-            {
-                if (!(_arrangement.Nodes[node].X < leftmost.X)) continue;
-                leftmost = _arrangement.Nodes[node];
-                outermost = LastBeforeWest(fans[node]);
-            }
-            var curve = _arrangement.CurveOf(edge);
-            if (!curve.Reaches(curve.UprightPlace)) continue;
-            var extreme = curve.At(curve.UprightPlace);
-            // Within the tolerance of an end, the fan about that end decides.
-            var ends = Math.Min(_arrangement.Nodes[edge.Start].X, _arrangement.Nodes[edge.End].X);
-            if (!(extreme.X < leftmost.X && extreme.X < ends - Tolerance.Merge)) continue;
-            leftmost = extreme;
-            // There a left turn runs downwards, with the outside on its right.
-            outermost = curve.Curvature > 0 ? 2 * e + 1 : 2 * e;
+            var room = RoomAbout(_curves[e].Apex, except: e);
+            if (room > clearance) (clearest, clearance) = (e, room);
+            if (clearance > 1000 * Tolerance.Merge) break;
         }
-        return outermost;
+        var curve = _curves[clearest];
+        beside = curve.Apex + curve.Along.Left * (Math.Min(clearance, curve.Reach / 2) / 2);
+        return 2 * clearest;
     }
 
-    /// <summary>The last half-edge, counter-clockwise, of a fan that has nothing to the left of its node.</summary>
-    private int LastBeforeWest(List<int> fan)
+    /// <summary>Distance from a point to the nearest edge but one.</summary>
+    private double RoomAbout(Point point, int except)
     {
-        // That gap is half a turn at least, so it is the widest, before which a sorted fan ends; or one of two half turns.
-        SortFan(fan);
-        var radius = fan.Min(h => _turns[h].Chord);
-        for (var i = 1; i < fan.Count; i++)
+        var nearest = double.PositiveInfinity;
+        for (var e = 0; e < _curves.Length; e++)
         {
-            var from = _turns[fan[i - 1]].DirectionAt(radius);
-            var gap = Wrapped(_turns[fan[i]].DirectionAt(radius) - from);
-            if (Math.Abs(gap) > Math.PI - 1e-6 && Math.Cos(from + Math.PI / 2) < 0) return fan[i - 1];
+            if (e != except) nearest = Math.Min(nearest, DistanceTo(e, point));
         }
-        return fan[^1];
+        return nearest;
     }
 
-    private int WindingAt(Point point, int exceptPart)
+    private double DistanceTo(int edge, Point point) => _curves[edge].Reaches(_curves[edge].PlaceOf(point))
+        ? Math.Abs(_curves[edge].RightOf(point))
+        : Math.Min(point.DistanceTo(PointAt(2 * edge)), point.DistanceTo(PointAt(2 * edge + 1)));
+
+    private int WindingAt(Point point)
     {
         var winding = 0;
-        for (var e = 0; e < _arrangement.Edges.Count; e++)
+        for (var e = 0; e < _curves.Length; e++)
         {
-            if (_part[e] != exceptPart) winding += _arrangement.Edges[e].Count * Ray.Crossings(_arrangement, e, point);
+            winding += _arrangement.Edges[e].Count * Ray.Crossings(_curves[e], PointAt(2 * e), PointAt(2 * e + 1), point);
         }
         return winding;
     }
@@ -207,17 +193,24 @@ internal sealed class Windings
     private Turn TurnOf(int half)
     {
         var edge = _arrangement.Edges[half >> 1];
-        var (from, to) = (_arrangement.Nodes[Origin(half)], _arrangement.Nodes[Origin(half ^ 1)]);
+        var (from, to) = (PointAt(half), PointAt(half ^ 1));
         var bulge = (half & 1) == 0 ? edge.Bulge : -edge.Bulge;
         var chord = to - from;
         var length = chord.Length;
-        return new(chord.Direction.Radians - 2 * Math.Atan(bulge), length, bulge, 4 * bulge / (length * (1 + bulge * bulge)));
+        return new(chord.Direction.Radians - 2 * Math.Atan(bulge), 0.9 * length, bulge, 4 * bulge / (length * (1 + bulge * bulge)));
     }
 
     private static double Wrapped(double angle) => Math.IEEERemainder(angle, 2 * Math.PI);
 
-    /// <summary>How a half-edge leaves its node: its direction there, its length as the crow flies, its turning.</summary>
-    private readonly record struct Turn(double Direction, double Chord, double Bulge, double Curvature)
+    /// <summary>How a half-edge leaves its node.</summary>
+    /// <param name="Direction">There, in radians.</param>
+    /// <param name="Reach">
+    /// How far out it is compared with others: nine tenths of its chord. A half circle ends along a circle about its start, where
+    /// the direction in which it is seen is badly known.
+    /// </param>
+    /// <param name="Bulge">tan(sweep / 4) of the whole.</param>
+    /// <param name="Curvature">Positive turning left.</param>
+    private readonly record struct Turn(double Direction, double Reach, double Bulge, double Curvature)
     {
         /// <summary>Direction in which it is seen from its node, where it is this far away.</summary>
         public double DirectionAt(double distance) => Direction + Math.Asin(Math.Clamp(distance * Curvature / 2, -1, 1));

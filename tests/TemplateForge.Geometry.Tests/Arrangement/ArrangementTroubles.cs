@@ -46,4 +46,31 @@ public class ArrangementTroubles
             (-5, -15, 0), (15, -15, 0.414213538760612), (20.000000089977345, -10.000000403090308, 0), (19.9999995, 0, 0), (-5, 0, 0)));
         Law.IsWellMade(shaken.Union(exact));
     }
+
+    // Half circles that end on a circle about their start, where the direction in which they are seen is badly known.
+    [Fact]
+    public void A_round_hole_a_little_off_two_half_circles_stays_a_hole()
+    {
+        var plate = Region.FromContours(
+        [
+            Draw.Polygon((0, -20), (60, -20), (60, 40), (0, 40)),
+            Draw.Outline((45.000000167473964, 4.999999845168683, -0.9999999829695992), (25.000000130817302, 5.000000099350687, -1)),
+        ]);
+        Approximately.Equal(3600 - 100 * Math.PI, plate.Area, within: Tolerance.Area(plate.Length));
+    }
+
+    // A side of 1.2e-7 mm between two half circles: on a circle so small all edges of the node lie within the tolerance.
+    [Fact]
+    public void Notches_that_differ_by_the_tolerance_keep_their_order_about_the_shortest_edge()
+    {
+        var exact = Region.Of(Draw.Outline(
+            (20, 25, 0.9999999999999999), (20, 15, 0.41421356237309503), (25, 10, 0), (55, 10, 0), (55, 15, -0.41421356237309503),
+            (50, 20, 0), (50, 25, 0), (40, 25, -0.9999999999999999)));
+        var shaken = Region.Of(Draw.Outline(
+            (19.999999926781424, 24.99999994759319, 1), (20.00000003105683, 15.00000012084065, 0.41421356041789026),
+            (25.000000113999203, 10.000000004838057, 0), (54.99999999999733, 10.00000003534686, 0),
+            (54.99999997280775, 15.000000042254348, -0.41421356744156507), (49.99999987379284, 20.000000134279382, 0),
+            (50.00000012496819, 25.00000012603469, 0), (39.99999986999935, 24.999999915023633, -0.9999999992599926)));
+        Law.AreCombined(exact, shaken);
+    }
 }
