@@ -124,63 +124,76 @@ def refusals(record, pages):
     for page in pages:
         if max(abs(a - b) for a, b in zip(sorted((page.width, page.height)), sorted((width, height)))) > 0.01:
             yield f"paper: page {page.number} is {page.width:.3f} by {page.height:.3f} mm"
-    placed, missing = defaultdict(list), []
+    placed, missing = tiles_of(record, pages, margin), []
     for piece in record.pieces:
-        wanted = [tuple(v[:2]) for line in piece.finish for v in (line.vertices)]
-        for page in pages:
-            shift, votes = shift_of(page, wanted)
-            if shift and votes >= min(3, len(wanted)) and any(scale_checks(page)):
-                placed[piece.name].append((page, shift))
-        seen = set()
-        for page, (dx, dy) in placed[piece.name]:
-            corners = page.corners(FINISH_PEN)
-            seen |= {w for w in wanted if any(math.hypot(w[0] + dx - x, w[1] + dy - y) < IN_LINES for x, y in corners)}
-        missing += [(piece.name, w) for w in wanted if w not in seen]
-        yield from datum_refusals(piece, placed[piece.name])
-        yield from dot_refusals(piece, placed[piece.name], margin)
+        tiles = placed[piece.name]
+        for page, _, offs in tiles:
+            yield from (f"dots: {piece.name} is {off:+.3f} mm off at {x:.3f}, {y:.3f} on page {page.number}"
+                        for (x, y), off in offs.items() if abs(off) > IN_DOTS)
+        yield from datum_refusals(piece, tiles)
+        looked = Counter(place for _, _, offs in tiles for place in offs)
+        if len(looked) < 4:
+            yield f"dots: only {len(looked)} places of {piece.name} could be looked at"
+        if len(tiles) > 1 and piece.kind == "cut away" and max(looked.values(), default=0) < 2:
+            yield f"seam: no place of {piece.name} was seen on two pages"
+        for w in vertices_of(piece):
+            if not any(math.hypot(w[0] + dx - x, w[1] + dy - y) < IN_LINES for page, (dx, dy), _ in tiles for x, y in page.corners(FINISH_PEN)):
+                missing.append((piece.name, w))
     for name, (x, y) in missing:
         yield f"vertex: {name} has none at {x}, {y} on any page"
-    for page in {p.number: p for tiles in placed.values() for p, _ in tiles}.values():
+    for page in {p.number: p for tiles in placed.values() for p, _, _ in tiles}.values():
         level, upright = scale_checks(page)
         if not (level and upright):
             yield f"scale check: page {page.number} has {level:.3f} and {upright:.3f} mm"
 
 
+def vertices_of(piece):
+    return [tuple(v[:2]) for line in piece.finish for v in line.vertices]
+
+
+def tiles_of(record, pages, margin):
+    """For each piece its pages, each with its shift and how far off the places along the finish line lie.
+
+    Two pieces of one job may be alike, so that a page could be taken for another's: it is that of the piece which it fits best."""
+    tiles = defaultdict(list)
+    for page in pages:
+        if not any(scale_checks(page)):
+            continue
+        best = (0.0, 0)
+        for piece in record.pieces:
+            wanted = vertices_of(piece)
+            shift, votes = shift_of(page, wanted)
+            if shift is None or votes < min(3, len(wanted)):
+                continue
+            offs = dots_off(piece, page, shift, margin)
+            share = sum(abs(off) <= IN_DOTS for off in offs.values()) / max(1, len(offs))
+            if (share, votes) > best:
+                best, found = (share, votes), (piece.name, (page, shift, offs))
+        if best > (0.0, 0):
+            tiles[found[0]].append(found[1])
+    return tiles
+
+
 def datum_refusals(piece, tiles):
+    # Four strokes of the open cross point at the middle; the circle's corners lie half a diameter off it.
     for label, (x, y), diameter in piece.datums:
-        # Four strokes of the open cross point at the middle, and so do those of the circle: its corners lie half a diameter off.
-        for page, (dx, dy) in tiles:
-            here = [math.hypot(x + dx - px, y + dy - py) for px, py in page.corners(DATUM_PEN)]
-            if any(abs(d - diameter / 2) < IN_LINES for d in here):
-                break
-        else:
+        here = (math.hypot(x + dx - px, y + dy - py) for page, (dx, dy), _ in tiles for px, py in page.corners(DATUM_PEN))
+        if not any(abs(d - diameter / 2) < IN_LINES for d in here):
             yield f"datum: {label} is on no page"
 
 
-def dot_refusals(piece, tiles, margin):
-    """Points along the finish line at 1200 dpi; those that two pages show must agree on both."""
-    looked, twice = 0, Counter()
-    for line in piece.finish:
-        for segment in line.segments:
-            for t in (0.21, 0.5, 0.83):
-                (x, y), (ux, uy) = segment.at(t)
-                if segment.length < 3:
-                    continue
-                for page, (dx, dy) in tiles:
-                    px, py = x + dx, y + dy
-                    if not (margin + 14 < px < page.width - margin - 1 and margin + 21 < py < page.height - margin - 1):
-                        continue
-                    off = across(page, (px, py), (-uy, ux))
-                    if off is None:
-                        continue
-                    looked += 1
-                    twice[x, y] += 1
-                    if abs(off) > IN_DOTS:
-                        yield f"dots: {piece.name} is {off:+.3f} mm off at {x:.3f}, {y:.3f} on page {page.number}"
-    if looked < 4:
-        yield f"dots: only {looked} places of {piece.name} could be looked at"
-    if len(tiles) > 1 and not any(n > 1 for n in twice.values()) and piece.kind == "cut away":
-        yield f"seam: no place of {piece.name} was seen on two pages"
+def dots_off(piece, page, shift, margin):
+    """How far off the printed dots lie at places along the finish line that this page shows clear of other lines."""
+    offs = {}
+    for segment in (s for line in piece.finish for s in line.segments if s.length > 3):
+        for t in (0.11, 0.29, 0.5, 0.68, 0.87):
+            (x, y), (ux, uy) = segment.at(t)
+            px, py = x + shift[0], y + shift[1]
+            if margin + 14 < px < page.width - margin - 1 and margin + 21 < py < page.height - margin - 1:
+                off = across(page, (px, py), (-uy, ux))
+                if off is not None:
+                    offs[x, y] = off
+    return offs
 
 
 def blank_refusals(record, pdf):
