@@ -6,16 +6,16 @@ using TemplateForge.Notation;
 namespace TemplateForge.Profiles;
 
 /// <summary>A value that the fabricator sets per job.</summary>
-internal abstract record Parameter
+internal abstract record Parameter(ParameterHeading Heading)
 {
-    public required Place Place { get; init; }
-    public required string Name { get; init; }
-    public required string Label { get; init; }
-    public required ValueSource Source { get; init; }
-    public required string Explanation { get; init; }
+    public Place Place => Heading.Place;
+    public string Name => Heading.Name;
+    public string Label => Heading.Label;
+    public ValueSource Source => Heading.Source;
+    public string Explanation => Heading.Explanation;
 
     /// <summary>It is asked for only when these hold.</summary>
-    public required ImmutableArray<Term> When { get; init; }
+    public ImmutableArray<Term> When => Heading.When;
 
     public string WhenText => string.Join(" and ", When.Select(w => w.Text));
 
@@ -31,8 +31,12 @@ internal abstract record Parameter
         Evaluation from, Setting setting, ICollection<Complaint> complaints, [MaybeNullWhen(false)] out Value value, out string printed);
 }
 
+/// <summary>What every parameter says of itself.</summary>
+internal sealed record ParameterHeading(
+    Place Place, string Name, string Label, ValueSource Source, string Explanation, ImmutableArray<Term> When);
+
 /// <summary>One word out of several.</summary>
-internal sealed record ChoiceParameter : Parameter
+internal sealed record ChoiceParameter(ParameterHeading Heading) : Parameter(Heading)
 {
     public required ImmutableArray<Option> Options { get; init; }
     public required string Default { get; init; }
@@ -63,7 +67,7 @@ internal sealed record ChoiceParameter : Parameter
 internal sealed record Option(string Word, string Label);
 
 /// <summary>A length, an angle or a plain number within a range.</summary>
-internal sealed record QuantityParameter : Parameter
+internal sealed record QuantityParameter(ParameterHeading Heading) : Parameter(Heading)
 {
     public required Unit Unit { get; init; }
     public required Chosen<Quantity> Default { get; init; }

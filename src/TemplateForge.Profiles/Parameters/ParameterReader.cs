@@ -38,10 +38,10 @@ internal static class ParameterReader
         var label = reading.Words(fields, "label");
         var when = reading.When(fields);
         var (source, explanation) = ReadSource(name, fields, reading);
-        var isChoice = fields.Optional("choices", out var choices);
-        Parameter parameter = isChoice
-            ? ReadChoice(name, fields, choices, reading) with { Label = label, When = when, Source = source, Explanation = explanation }
-            : ReadQuantity(name, fields, reading) with { Label = label, When = when, Source = source, Explanation = explanation };
+        var heading = new ParameterHeading(name.Place, name.Text, label, source, explanation, when);
+        Parameter parameter = fields.Optional("choices", out var choices)
+            ? ReadChoice(heading, fields, choices, reading)
+            : ReadQuantity(heading, fields, reading);
         fields.Done();
         return parameter;
     }
@@ -54,7 +54,7 @@ internal static class ParameterReader
         return isMeasured ? (ValueSource.Measured, reading.Words(how)) : (ValueSource.Shop, isShop ? reading.Words(why) : "");
     }
 
-    private static ChoiceParameter ReadChoice(ScalarNode name, Fields fields, Node choices, Reading reading)
+    private static ChoiceParameter ReadChoice(ParameterHeading heading, Fields fields, Node choices, Reading reading)
     {
         var options = reading.Named(choices).Select(c => new Option(c.Name.Text, reading.Words(c.Thing))).ToImmutableArray();
         if (options.Length < 2) reading.Complain(Wordings.TooFew(choices.Place, 2, "choices"));
@@ -65,42 +65,30 @@ internal static class ParameterReader
         {
             standing = text.Text;
             if (!options.Any(o => o.Word == standing))
-                reading.Complain(Wordings.UnknownOption(text.Place, standing, name.Text, options.Select(o => o.Word)));
+                reading.Complain(Wordings.UnknownOption(text.Place, standing, heading.Name, options.Select(o => o.Word)));
         }
-        return new ChoiceParameter
+        return new ChoiceParameter(heading)
         {
-            Place = name.Place,
-            Name = name.Text,
-            Label = "",
-            When = [],
-            Source = ValueSource.Shop,
-            Explanation = "",
             Options = options,
             Default = standing,
         };
     }
 
-    private static QuantityParameter ReadQuantity(ScalarNode name, Fields fields, Reading reading)
+    private static QuantityParameter ReadQuantity(ParameterHeading heading, Fields fields, Reading reading)
     {
         var unit = ReadUnit(fields, reading);
         fields.Required("default", out var defaults);
         fields.Required("range", out var ranges);
-        var standing = reading.Chosen(defaults, node => ReadValue(node, unit, name.Text, reading));
-        var range = reading.Chosen(ranges, node => ReadRange(node, unit, name.Text, reading));
+        var standing = reading.Chosen(defaults, node => ReadValue(node, unit, heading.Name, reading));
+        var range = reading.Chosen(ranges, node => ReadRange(node, unit, heading.Name, reading));
         foreach (var (option, value) in standing.Options)
         {
             var limits = range.By.Length == 0 || range.By == standing.By ? range.Options.GetValueOrDefault(range.By.Length == 0 ? "" : option) : null;
             if (limits is not null && !limits.Contains(value))
-                reading.Complain(Wordings.DefaultOutOfRange(defaults.Place, name.Text, value, limits));
+                reading.Complain(Wordings.DefaultOutOfRange(defaults.Place, heading.Name, value, limits));
         }
-        return new QuantityParameter
+        return new QuantityParameter(heading)
         {
-            Place = name.Place,
-            Name = name.Text,
-            Label = "",
-            When = [],
-            Source = ValueSource.Shop,
-            Explanation = "",
             Unit = unit,
             Default = standing,
             Range = range,
