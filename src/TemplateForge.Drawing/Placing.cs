@@ -3,7 +3,7 @@ using TemplateForge.Geometry;
 namespace TemplateForge.Drawing;
 
 /// <summary>What is drawn, put somewhere else. Lettering stays readable, so nothing here is ever mirrored.</summary>
-internal static class Placing
+public static class Placing
 {
     /// <exception cref="ArgumentException">The placement mirrors.</exception>
     public static Mark Placed(this Mark mark, Placement by)

@@ -17,7 +17,7 @@ internal sealed class Board
     /// <summary>All that is on another board, put where it belongs.</summary>
     public void Add(Board other, Placement by)
     {
-        foreach (var (kind, marks) in other._marks) Add(kind, marks.Select(m => Placed(m, by)));
+        foreach (var (kind, marks) in other._marks) Add(kind, marks.Select(m => m.Placed(by)));
     }
 
     public void Line(LineKind kind, Point from, Point to) => Add(kind, new OpenStroke(Path.Line(from, to)));
@@ -41,14 +41,4 @@ internal sealed class Board
 
     // What has a place in the order comes first, then the rest as it was put on.
     private IEnumerable<LineKind> Kinds => LineKinds.InOrder.Concat(_marks.Keys.Where(k => !LineKinds.InOrder.Contains(k)));
-
-    private static Mark Placed(Mark mark, Placement by) => mark switch
-    {
-        OpenStroke open => new OpenStroke(open.Path.Placed(by)),
-        ClosedStroke closed => new ClosedStroke(closed.Contour.Placed(by)),
-        Fill fill => fill with { Region = fill.Region.Placed(by) },
-        Lettering words => new Lettering(
-            words.Text, by.Of(words.At), words.Height * by.Scale, by.Of(Vector.Polar(1, words.Turn)).Direction, words.Anchor),
-        _ => throw new ArgumentException($"A {mark.GetType().Name} cannot be placed.", nameof(mark)),
-    };
 }
