@@ -5,6 +5,9 @@ namespace TemplateForge.Fabrication;
 /// <summary>A profile with values put in: the pieces, and all that a person must know to use them.</summary>
 public sealed record Modification
 {
+    /// <summary>What every output of a demonstration says.</summary>
+    public const string DemonstrationWarning = "DEMONSTRATION, DO NOT CUT";
+
     public required string Shop { get; init; }
     public required string Profile { get; init; }
     public required int Version { get; init; }

@@ -7,7 +7,7 @@ namespace TemplateForge.Sheets;
 /// <summary>What the outputs say in words, in one place.</summary>
 internal static partial class Wording
 {
-    public const string Demonstration = "DEMONSTRATION, DO NOT CUT";
+    public const string Demonstration = Modification.DemonstrationWarning;
 
     public const string NotToScale = "not to scale for measuring";
 

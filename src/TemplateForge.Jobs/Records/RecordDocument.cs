@@ -14,6 +14,7 @@ namespace TemplateForge.Jobs;
 /// <param name="Paper">The paper's name in the shop's table.</param>
 /// <param name="Given">The values that somebody gave, as they wrote them.</param>
 /// <param name="Demonstration">Whether some measured value stands at its default.</param>
+/// <param name="Warning">What a demonstration says across every sheet; empty for what may be cut.</param>
 /// <param name="Values">All values as they were used.</param>
 /// <param name="Pieces">What came out.</param>
 /// <param name="Files">Names of the files that were made.</param>
@@ -27,6 +28,7 @@ internal sealed record RecordDocument(
     string Paper,
     ImmutableArray<RecordedSetting> Given,
     bool Demonstration,
+    string Warning,
     ImmutableArray<RecordedValue> Values,
     ImmutableArray<RecordedPiece> Pieces,
     ImmutableArray<string> Files);

@@ -10,7 +10,7 @@ namespace TemplateForge.Jobs;
 internal sealed class RecordReader
 {
     private static readonly ImmutableArray<string> Keys =
-        ["format", "version", "profile", "shop", "hand", "measured_on", "paper", "given", "demonstration", "values", "pieces", "files"];
+        ["format", "version", "profile", "shop", "hand", "measured_on", "paper", "given", "demonstration", "warning", "values", "pieces", "files"];
 
     private readonly ICollection<Complaint> complaints;
     private bool isSound = true;

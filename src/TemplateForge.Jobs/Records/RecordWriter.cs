@@ -44,6 +44,7 @@ internal static class RecordWriter
             job.Paper.Name,
             [.. request.Settings.Select(s => new RecordedSetting(s.Name, s.Text))],
             modification.IsDemonstration,
+            modification.IsDemonstration ? Modification.DemonstrationWarning : "",
             [.. modification.Values.Select(v => new RecordedValue(v.Name, v.Label, v.Text, Word(v.Source), v.GivenAs))],
             [.. modification.Pieces.Select(Recorded)],
             [.. files.Select(f => f.Name), JobRecord.FileName]);
