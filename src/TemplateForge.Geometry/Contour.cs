@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 
 namespace TemplateForge.Geometry;
 
@@ -18,6 +19,8 @@ public sealed class Contour
                 throw new ArgumentException($"Segment {i} starts at {Segments[i].Start}, not at {before.End}.", nameof(segments));
         }
     }
+
+    private Contour(ImmutableArray<Segment> segments) => Segments = segments;
 
     public ImmutableArray<Segment> Segments { get; }
     public double Length => Segments.Sum(s => s.Length);
@@ -42,6 +45,9 @@ public sealed class Contour
 
     public double Area => Math.Abs(SignedArea);
     public bool IsCounterClockwise => SignedArea > 0;
+
+    /// <summary>Takes two or more segments that are known to meet, and keeps the array.</summary>
+    internal static Contour Trusted(Segment[] segments) => new(ImmutableCollectionsMarshal.AsImmutableArray(segments));
 
     public Contour Reversed() => new(Segments.Reverse().Select(s => s.Reversed()));
 

@@ -67,6 +67,10 @@ public readonly record struct Segment
         return new(start, end, rise < Straight ? 0 : bulge);
     }
 
+    /// <summary>Takes ends that are known to be two points, and a bulge of at most 1.</summary>
+    internal static Segment Trusted(Point start, Point end, double bulge) =>
+        new(start, end, bulge * bulge * (end - start).LengthSquared < 4 * Straight * Straight ? 0 : bulge);
+
     public Segment Reversed() => new(End, Start, -Bulge);
 
     /// <summary>The point that lies this share (0 to 1) of the length along the segment.</summary>

@@ -1,5 +1,3 @@
-using System.Runtime.InteropServices;
-
 namespace TemplateForge.Geometry;
 
 /// <summary>Curves laid over one another and cut where they meet: nodes, and edges that meet nowhere but in them.</summary>
@@ -7,26 +5,61 @@ namespace TemplateForge.Geometry;
 /// <code>
 /// 1. Contacts: every place where two edges cross, touch or part company.
 /// 2. Nodes: points nearer to each other than the tolerance become one of them.
-/// 3. Edges: cut at the nodes on them; edges that coincide become one, their counts added; what counts zero is gone.
-/// Cut edges have been bent a little, to end exactly in nodes, so once more from 1, until nothing is new.
+/// 3. Edges: cut at the nodes on them. A cut edge that was bent to end exactly in its nodes is compared once more, from 1.
+/// 4. Fans: the edges about each node in their order; edges that coincide become one, their counts added; what counts zero is gone.
 /// </code>
 /// Then <see cref="Windings"/> says what is inside, and <see cref="Walk"/> runs round it. The curves as they were put in stay as
-/// they are, and every edge takes its bulge from its curve.
+/// they are, and every edge takes its bulge from its curve. Its room is used again: rent one, and dispose of it.
 /// </remarks>
-internal sealed class Arrangement
+internal sealed class Arrangement : IDisposable
 {
     // Bending moves an edge by less than the tolerance, so new contacts get fewer quickly; three passes are already rare.
     private const int MostPasses = 24;
 
-    private readonly List<Point> _nodes = [];
-    private readonly Dictionary<Point, int> _nodeAt = [];
-    private readonly List<Curve> _parents = [];
-    private readonly List<(int, int)> _links = [];
-    private List<Edge> _edges = [];
+    /// <summary>Edges that part in a node are clear of each other's next nodes when those are farther off, in mm.</summary>
+    private const double Apart = 100 * Tolerance.Merge;
 
-    public IReadOnlyList<Point> Nodes => _nodes;
-    public IReadOnlyList<Edge> Edges => _edges;
-    public IReadOnlyList<Curve> Parents => _parents;
+    [ThreadStatic]
+    private static Arrangement? _spare;
+
+    private readonly Buffer<Piece> _pieces = new();
+    private readonly Buffer<Point> _nodes = new();
+    private readonly Contacts _contacts;
+    private readonly Buffer<int> _firstCut = new();
+    private readonly Buffer<Cut> _cuts = new();
+    private readonly Buffer<int> _root = new();
+    private readonly Fans _fans;
+    private readonly Windings _windings;
+    private readonly Walk _walk;
+    private Buffer<Edge> _edges = new();
+    private Buffer<Edge> _split = new();
+    private Point _first;
+    private Point _reached;
+    private int _chainStart = -1;
+    private int _chainEnd = -1;
+    private int _chains;
+
+    private Arrangement()
+    {
+        _contacts = new(this);
+        _fans = new(this);
+        _windings = new(this, _contacts.PieceBoxes, _fans);
+        _walk = new(this, _fans, _windings);
+    }
+
+    public Buffer<Point> Nodes => _nodes;
+    public Buffer<Edge> Edges => _edges;
+    public Buffer<Piece> Pieces => _pieces;
+
+    public static Arrangement Rent()
+    {
+        var arrangement = _spare ?? new();
+        _spare = null;
+        arrangement.Clear();
+        return arrangement;
+    }
+
+    public void Dispose() => _spare = this;
 
     public void Add(Region region, int count)
     {
@@ -35,161 +68,220 @@ internal sealed class Arrangement
 
     public void Add(Contour contour, int count)
     {
-        for (var i = 0; i < contour.Segments.Length; i++)
+        var segments = contour.Segments;
+        for (var i = 0; i < segments.Length; i++)
         {
-            var next = contour.Segments[(i + 1) % contour.Segments.Length];
-            Add(contour.Segments[i].Start, next.Start, contour.Segments[i].Bulge, count);
+            var next = i + 1 < segments.Length ? segments[i + 1].Start : segments[0].Start;
+            Add(segments[i].Start, next, segments[i].Bulge, count);
         }
     }
 
     /// <summary>All that is added must close: as many counts run into every point as out of it.</summary>
-    public void Add(Point start, Point end, double bulge, int count)
+    /// <param name="start">Where the curve begins.</param>
+    /// <param name="end">Where it ends.</param>
+    /// <param name="bulge">tan(sweep / 4).</param>
+    /// <param name="count">How often the boundary runs along it.</param>
+    /// <param name="runsOn">Whether what is added next begins at its end and is tangent to it there.</param>
+    public void Add(Point start, Point end, double bulge, int count, bool runsOn = false)
     {
-        var (from, to) = (NodeAt(start), NodeAt(end));
-        if (from == to) return;
-        if (start.DistanceTo(end) < Tolerance.Merge)
+        if (_chainEnd < 0 || _reached != start) BeginChain(start);
+        _reached = end;
+        var from = _nodes[_chainEnd];
+        var closes = _first == end;
+        if ((end - from).LengthSquared < Tolerance.Merge * Tolerance.Merge)
         {
-            _links.Add((from, to));
+            if (closes) EndChainAtItsStart();
             return;
         }
-        _parents.Add(Curve.Between(start, end, Flattened(start, end, bulge)));
-        _edges.Add(new(from, to, Flattened(start, end, bulge), count, _parents.Count - 1, Settled: false));
+        var flattened = Flattened(from, end, bulge);
+        var to = closes ? _chainStart : NewNode(end);
+        _edges.Add(new(_chainEnd, to, flattened, count, _pieces.Count, Settled: false, runsOn));
+        _pieces.Add(new(from, end, flattened, count));
+        _chainEnd = closes ? -1 : to;
     }
 
-    /// <summary>The region of all points whose winding number is inside.</summary>
+    /// <summary>The region of all points whose winding number is inside; 0, as it is far away, must not be.</summary>
     public Region Where(Predicate<int> inside)
     {
+        _contacts.Find();
+        if (_contacts.None && _chains == 1) return _walk.RoundOneLoop(inside);
         Settle();
-        var windings = new Windings(this);
-        return Walk.Around(this, windings, inside);
+        _fans.Build();
+        _windings.Spread();
+        return _walk.Around(inside);
     }
 
-    public Curve CurveOf(Edge edge) => Curve.Between(_nodes[edge.Start], _nodes[edge.End], edge.Bulge);
+    public Curve CurveOf(in Edge edge) => Curve.Between(_nodes[edge.Start], _nodes[edge.End], edge.Bulge);
+
+    private void Clear()
+    {
+        _pieces.Clear();
+        _nodes.Clear();
+        _edges.Clear();
+        _contacts.Clear();
+        (_chainStart, _chainEnd, _chains) = (-1, -1, 0);
+    }
+
+    private void BeginChain(Point start)
+    {
+        _chains++;
+        _first = start;
+        _chainStart = _chainEnd = NewNode(start);
+    }
+
+    /// <summary>What is left to the start of the chain is shorter than the tolerance: its last edge ends there.</summary>
+    private void EndChainAtItsStart()
+    {
+        if (_chainEnd != _chainStart)
+        {
+            // With only two of them they would now be one point, and what they enclose is nothing.
+            _edges[^1] = _edges[^1] with { End = _chainStart };
+            _pieces[^1] = _pieces[^1] with { End = _first };
+            if (_edges[^1].Start != _chainStart) return;
+            _edges.RemoveLast(1);
+            _pieces.RemoveLast(1);
+        }
+        _chainEnd = -1;
+    }
+
+    private int NewNode(Point p)
+    {
+        _nodes.Add(p);
+        return _nodes.Count - 1;
+    }
 
     private void Settle()
     {
-        _edges = Merged(_edges);
-        for (var pass = 0; pass < MostPasses; pass++)
+        for (var pass = 0; pass < MostPasses && (_contacts.Cuts.Count > 0 || _contacts.Links.Count > 0); pass++)
         {
-            var cuts = new Contacts(_nodes, _edges).Find();
-            var node = NodesMerged(cuts, out var moved);
-            if (cuts.Count == 0 && !moved) return;
-            _edges = Merged(Split(cuts, node));
+            SortCuts();
+            LinkNearCuts();
+            MergeNodes();
+            if (!Split()) return;
+            _contacts.FindAgain();
         }
     }
 
-    /// <summary>For each node the one that it becomes: of nodes that are near each other the one that was there first.</summary>
-    private int[] NodesMerged(List<Cut> cuts, out bool moved)
+    /// <summary>The cuts of each edge together, in their order along it.</summary>
+    private void SortCuts()
     {
-        var node = new int[_nodes.Count];
-        Array.Fill(node, -1);
-        foreach (var edge in _edges) (node[edge.Start], node[edge.End]) = (edge.Start, edge.End);
-        foreach (var cut in cuts) node[cut.Node] = cut.Node;
-        foreach (var (a, b) in _links) (node[a], node[b]) = (a, b);
-        var any = false;
-
-        var order = node.Where(n => n >= 0).ToArray();
-        Array.Sort(order, (a, b) => _nodes[a].X.CompareTo(_nodes[b].X));
-        for (var i = 0; i < order.Length; i++)
+        var cuts = _contacts.Cuts.Items;
+        var first = _firstCut.Filled(_edges.Count + 1, 0);
+        foreach (ref readonly var cut in cuts) first[cut.Edge]++;
+        var sum = 0;
+        for (var i = 0; i < first.Length; i++) (first[i], sum) = (sum, sum + first[i]);
+        var sorted = _cuts.Sized(cuts.Length);
+        foreach (ref readonly var cut in cuts)
         {
-            for (var j = i + 1; j < order.Length && _nodes[order[j]].X - _nodes[order[i]].X < Tolerance.Merge; j++)
+            // Those before it in its edge's room are the cuts of this edge only; first[] moves on to where the next edge begins.
+            var at = first[cut.Edge]++;
+            sorted[at] = cut;
+        }
+        for (var i = first.Length - 1; i > 0; i--) first[i] = first[i - 1];
+        first[0] = 0;
+        for (var i = 0; i + 1 < first.Length; i++)
+        {
+            var ofEdge = sorted[first[i]..first[i + 1]];
+            for (var j = 1; j < ofEdge.Length; j++)
             {
-                if (_nodes[order[i]].DistanceTo(_nodes[order[j]]) < Tolerance.Merge) Join(order[i], order[j]);
+                var cut = ofEdge[j];
+                var k = j;
+                for (; k > 0 && ofEdge[k - 1].Place > cut.Place; k--) ofEdge[k] = ofEdge[k - 1];
+                ofEdge[k] = cut;
             }
         }
-        foreach (var (a, b) in _links) Join(a, b);
-        _links.Clear();
-
-        foreach (var n in order) node[n] = Root(n);
-        moved = any;
-        return node;
-
-        int Root(int n)
-        {
-            while (node[n] != n) n = node[n] = node[node[n]];
-            return n;
-        }
-
-        void Join(int a, int b)
-        {
-            (a, b) = (Root(a), Root(b));
-            if (a == b) return;
-            any = true;
-            node[Math.Max(a, b)] = Math.Min(a, b);
-        }
     }
 
-    private List<Edge> Split(List<Cut> cuts, int[] node)
+    private Span<Cut> CutsOf(int edge) => _cuts.Items[_firstCut[edge].._firstCut[edge + 1]];
+
+    private void LinkNearCuts()
     {
-        cuts.Sort((a, b) => a.Edge != b.Edge ? a.Edge.CompareTo(b.Edge) : a.Place.CompareTo(b.Place));
-        var split = new List<Edge>(_edges.Count + cuts.Count);
-        var next = 0;
         for (var i = 0; i < _edges.Count; i++)
         {
-            var edge = _edges[i];
-            var (at, end) = (node[edge.Start], node[edge.End]);
-            if ((next == cuts.Count || cuts[next].Edge != i) && at == edge.Start && end == edge.End)
+            var cuts = CutsOf(i);
+            if (cuts.IsEmpty) continue;
+            var before = _edges[i].Start;
+            foreach (ref readonly var cut in cuts)
             {
-                split.Add(edge with { Settled = true });
+                LinkIfNear(before, cut.Node);
+                before = cut.Node;
+            }
+            LinkIfNear(before, _edges[i].End);
+        }
+    }
+
+    private void LinkIfNear(int a, int b)
+    {
+        if (a != b && (_nodes[b] - _nodes[a]).LengthSquared < Tolerance.Merge * Tolerance.Merge) _contacts.Links.Add((a, b));
+    }
+
+    /// <summary>Finds for each node the one that it becomes: of those that are near each other the one that was there first.</summary>
+    private void MergeNodes()
+    {
+        var root = _root.Sized(_nodes.Count);
+        for (var i = 0; i < root.Length; i++) root[i] = i;
+        foreach (var (a, b) in _contacts.Links.Items)
+        {
+            var (one, other) = (RootOf(a), RootOf(b));
+            root[Math.Max(one, other)] = Math.Min(one, other);
+        }
+    }
+
+    private int RootOf(int node)
+    {
+        var root = _root.Items;
+        while (root[node] != node) node = root[node] = root[root[node]];
+        return node;
+    }
+
+    /// <summary>Cuts the edges; whether any part must be compared once more.</summary>
+    private bool Split()
+    {
+        _split.Clear();
+        var anyUnsettled = false;
+        for (var i = 0; i < _edges.Count; i++)
+        {
+            ref readonly var edge = ref _edges[i];
+            var cuts = CutsOf(i);
+            var (at, end) = (RootOf(edge.Start), RootOf(edge.End));
+            if (cuts.IsEmpty && at == edge.Start && end == edge.End)
+            {
+                _split.Add(edge with { Settled = true, RunsOn = false });
                 continue;
             }
-            for (; next < cuts.Count && cuts[next].Edge == i; next++)
+            var exact = IsSamePlace(edge.Start, at);
+            foreach (ref readonly var cut in cuts)
             {
-                var to = node[cuts[next].Node];
-                if (to == at || to == end) continue;
-                split.Add(Part(edge, at, to));
-                at = to;
+                var to = RootOf(cut.Node);
+                var exactThere = cut.IsExact && IsSamePlace(cut.Node, to);
+                if (to == at || to == end)
+                {
+                    exact &= exactThere;
+                    continue;
+                }
+                anyUnsettled |= !AddPart(edge, at, to, exact && exactThere);
+                (at, exact) = (to, exactThere);
             }
-            if (at != end) split.Add(Part(edge, at, end));
+            if (at != end) anyUnsettled |= !AddPart(edge, at, end, exact && IsSamePlace(edge.End, end));
         }
-        return split;
+        (_edges, _split) = (_split, _edges);
+        return anyUnsettled;
     }
 
-    private Edge Part(Edge edge, int start, int end)
-    {
-        var (from, to, parent) = (_nodes[start], _nodes[end], _parents[edge.Parent]);
-        var bulge = parent.BulgeBetween(parent.PlaceOf(from), parent.PlaceOf(to));
-        return new(start, end, Flattened(from, to, Math.Clamp(bulge, -1, 1)), edge.Count, edge.Parent, Settled: false);
-    }
+    private bool IsSamePlace(int node, int root) =>
+        node == root || (_nodes[root] - _nodes[node]).LengthSquared < Contacts.Exact * Contacts.Exact;
 
-    /// <summary>Edges between the same nodes that are nowhere further apart than the tolerance, as one.</summary>
-    private List<Edge> Merged(List<Edge> edges)
+    /// <summary>Whether the part is settled: it was not bent, and is not so short that a curve may pass both its ends.</summary>
+    private bool AddPart(in Edge edge, int start, int end, bool exact)
     {
-        var merged = new List<Edge>(edges.Count);
-        var nextOfPair = new List<int>(edges.Count);
-        var firstOfPair = new Dictionary<(int, int), int>(edges.Count);
-        foreach (var edge in edges)
-        {
-            var pair = edge.Start < edge.End ? (edge.Start, edge.End) : (edge.End, edge.Start);
-            ref var first = ref CollectionsMarshal.GetValueRefOrAddDefault(firstOfPair, pair, out var known);
-            if (!known) first = -1;
-            var halfChord = _nodes[edge.Start].DistanceTo(_nodes[edge.End]) / 2;
-            var same = first;
-            for (; same >= 0; same = nextOfPair[same])
-            {
-                var other = merged[same];
-                var bulge = other.Start == edge.Start ? edge.Bulge : -edge.Bulge;
-                if (Math.Abs(other.Bulge - bulge) * halfChord >= Tolerance.Merge) continue;
-                merged[same] = other with { Count = other.Count + (other.Start == edge.Start ? edge.Count : -edge.Count) };
-                break;
-            }
-            if (same >= 0) continue;
-            merged.Add(edge);
-            nextOfPair.Add(first);
-            first = merged.Count - 1;
-        }
-        merged.RemoveAll(e => e.Count == 0);
-        return merged;
+        var (from, to, curve) = (_nodes[start], _nodes[end], _pieces[edge.Parent].Curve);
+        var bulge = edge.Bulge == 0 && curve.IsLine ? 0 : curve.BulgeBetween(curve.PlaceOf(from), curve.PlaceOf(to));
+        var settled = exact && (to - from).LengthSquared > Apart * Apart;
+        _split.Add(new(start, end, Flattened(from, to, Math.Clamp(bulge, -1, 1)), edge.Count, edge.Parent, settled, RunsOn: false));
+        return settled;
     }
 
     /// <summary>An arc that rises by less than a tenth of the tolerance is a line.</summary>
     private static double Flattened(Point start, Point end, double bulge) =>
-        Math.Abs(bulge) * start.DistanceTo(end) / 2 < Tolerance.Merge / 10 ? 0 : bulge;
-
-    private int NodeAt(Point p)
-    {
-        if (_nodeAt.TryGetValue(p, out var node)) return node;
-        _nodes.Add(p);
-        return _nodeAt[p] = _nodes.Count - 1;
-    }
+        bulge == 0 || bulge * bulge * (end - start).LengthSquared < 0.04 * Tolerance.Merge * Tolerance.Merge ? 0 : bulge;
 }

@@ -7,106 +7,176 @@ namespace TemplateForge.Geometry;
 /// reached from a known contact without ever leaving the tolerance is no new one. That holds for near tangents, whose crossings
 /// are known only to √(2 r δ) along the curve, and for edges that coincide, where every point would do for a crossing.
 /// </remarks>
-internal sealed class Contacts
+internal sealed class Contacts(Arrangement arrangement)
 {
-    private readonly List<Point> _nodes;
-    private readonly List<Edge> _edges;
-    private readonly Curve[] _curves;
-    private readonly Box[] _boxes;
-    private readonly List<Cut> _cuts = [];
+    /// <summary>Edges that cross at a smaller sine than this may stay near each other for long.</summary>
+    private const double Shallow = 0.01;
 
-    /// <param name="nodes">Crossings and touching points are added to these.</param>
-    /// <param name="edges">Pairs of which both are settled are not looked at again.</param>
-    public Contacts(List<Point> nodes, List<Edge> edges)
+    /// <summary>What lies this far off its curve, in mm, is moved there without coming near anything that it was clear of.</summary>
+    public const double Exact = Tolerance.Merge / 100;
+
+    private readonly Buffer<Point> _nodes = arrangement.Nodes;
+    private readonly BoxTree _boxesAgain = new();
+    private readonly Buffer<(int, int)> _pairs = new();
+    private readonly Buffer<int> _touching = new();
+    private BoxTree _boxes = new();
+    private Buffer<Edge> _edges = arrangement.Edges;
+
+    /// <summary>Boxes about the curves as they were put in.</summary>
+    public BoxTree PieceBoxes { get; } = new();
+
+    /// <summary>Where edges are to be cut.</summary>
+    public Buffer<Cut> Cuts { get; } = new();
+
+    /// <summary>Nodes that are one point.</summary>
+    public Buffer<(int, int)> Links { get; } = new();
+
+    /// <summary>Whether two edges run along each other from the same node to the same node.</summary>
+    public bool AnyDoubled { get; private set; }
+
+    public bool None => Cuts.Count == 0 && Links.Count == 0 && !AnyDoubled;
+
+    public void Clear()
     {
-        (_nodes, _edges) = (nodes, edges);
-        _curves = [.. edges.Select(e => Curve.Between(nodes[e.Start], nodes[e.End], e.Bulge))];
-        _boxes = [.. edges.Select((e, i) => BoxOf(e, _curves[i]).Grown(Tolerance.Merge))];
+        Cuts.Clear();
+        Links.Clear();
+        AnyDoubled = false;
     }
 
-    public List<Cut> Find()
+    /// <summary>Finds the contacts of all edges, as they were put in. Crossings and touching points become new _nodes.</summary>
+    public void Find()
     {
-        // Plain search: edges from left to right, each against those that begin before it ends.
-        var order = Enumerable.Range(0, _edges.Count).ToArray();
-        Array.Sort(order, (a, b) => _boxes[a].Min.X.CompareTo(_boxes[b].Min.X));
-        for (var i = 0; i < order.Length; i++)
+        Build(PieceBoxes);
+        _pairs.Clear();
+        _boxes.Pairs(_pairs);
+        foreach (var (a, b) in _pairs.Items) Compare(a, b);
+    }
+
+    /// <summary>Finds the contacts of the edges that are not settled.</summary>
+    public void FindAgain()
+    {
+        Clear();
+        Build(_boxesAgain);
+        for (var a = 0; a < _edges.Count; a++)
         {
-            var a = order[i];
-            for (var j = i + 1; j < order.Length && _boxes[order[j]].Min.X <= _boxes[a].Max.X; j++)
+            if (_edges[a].Settled) continue;
+            _touching.Clear();
+            _boxes.Touching(_boxes[a], _touching);
+            foreach (var b in _touching.Items)
             {
-                var b = order[j];
-                if (_edges[a].Settled && _edges[b].Settled || !_boxes[a].Touches(_boxes[b])) continue;
-                // The more curved one is followed; the distance from the flatter one is the better known.
-                if (Math.Abs(_curves[a].Curvature) >= Math.Abs(_curves[b].Curvature)) Compare(a, b);
-                else Compare(b, a);
+                // A pair of which neither is settled comes up twice.
+                if (b > a || b < a && _edges[b].Settled) Compare(a, b);
             }
         }
-        return _cuts;
     }
 
-    private Box BoxOf(Edge edge, Curve curve)
+    private void Build(BoxTree boxes)
     {
-        var (start, end) = (_nodes[edge.Start], _nodes[edge.End]);
-        var box = new Box(start, start).Joined(new(end, end));
-        foreach (var place in (ReadOnlySpan<double>)[curve.UprightPlace, curve.LevelPlace])
+        (_boxes, _edges) = (boxes, arrangement.Edges);
+        var leaves = boxes.Leaves(_edges.Count);
+        for (var i = 0; i < leaves.Length; i++)
         {
-            if (!curve.Reaches(place)) continue;
-            var extreme = curve.At(place);
-            box = box.Joined(new(extreme, extreme));
+            ref readonly var edge = ref _edges[i];
+            leaves[i] = Bounds.Around(_nodes[edge.Start], _nodes[edge.End], edge.Bulge, Tolerance.Merge);
         }
-        return box;
+        boxes.Build();
     }
 
-    private void Compare(int followed, int other)
+    private void Compare(int one, int other)
     {
-        Span<double> known = stackalloc double[4];
-        var count = 0;
-        EndOnEdge(_edges[followed].Start, other, followed, known, ref count);
-        EndOnEdge(_edges[followed].End, other, followed, known, ref count);
-        EndOnEdge(_edges[other].Start, followed, followed, known, ref count);
-        EndOnEdge(_edges[other].End, followed, followed, known, ref count);
-        known = known[..count];
-
-        // Along the followed curve the power of the other is (a w² + 2 h w + f) / (1 + κ² w²).
-        var (curve, flatter) = (_curves[followed], _curves[other]);
-        var gradient = flatter.PowerGradient(curve.Apex);
-        var f = flatter.Power(curve.Apex);
-        var h = gradient.Dot(curve.Along);
-        var a = f * curve.Curvature * curve.Curvature
-            + 2 * (flatter.Curvature + curve.Curvature * gradient.Dot(curve.Along.Left));
-
-        var nearest = -h / a;
-        if (curve.Reaches(nearest) && Math.Abs(flatter.RightOf(curve.At(nearest))) < Tolerance.Merge)
+        ref readonly var a = ref _edges[one];
+        ref readonly var b = ref _edges[other];
+        var (aThenB, bThenA) = (a.End == b.Start, b.End == a.Start);
+        if (aThenB != bThenA && (aThenB ? a.RunsOn : b.RunsOn)) return;
+        if (a.Bulge == 0 && b.Bulge == 0 && LinesAreClear(a, b)) return;
+        if (a.Start == b.Start && a.End == b.End || aThenB && bThenA)
         {
-            Meet(followed, other, nearest, known);
+            var halfChord = _nodes[a.Start].DistanceTo(_nodes[a.End]) / 2;
+            if (Math.Abs(a.Bulge + (aThenB ? b.Bulge : -b.Bulge)) * halfChord < Tolerance.Merge)
+            {
+                AnyDoubled = true;
+                return;
+            }
+        }
+        var (curveOfA, curveOfB) = (CurveOf(a), CurveOf(b));
+        // The more curved one is followed; the distance from the flatter one is the better known.
+        if (Math.Abs(curveOfA.Curvature) >= Math.Abs(curveOfB.Curvature)) Compare(one, curveOfA, other, curveOfB);
+        else Compare(other, curveOfB, one, curveOfA);
+    }
+
+    private Curve CurveOf(in Edge edge) => Curve.Between(_nodes[edge.Start], _nodes[edge.End], edge.Bulge);
+
+    /// <summary>Whether two lines stay apart by more than the tolerance, but for a node that both end in.</summary>
+    private bool LinesAreClear(in Edge a, in Edge b)
+    {
+        var (a0, a1, b0, b1) = (_nodes[a.Start], _nodes[a.End], _nodes[b.Start], _nodes[b.End]);
+        var (alongA, alongB) = (a1 - a0, b1 - b0);
+        var (startOfB, endOfB) = (alongA.Cross(b0 - a0), alongA.Cross(b1 - a0));
+        var (startOfA, endOfA) = (alongB.Cross(a0 - b0), alongB.Cross(a1 - b0));
+        var nearA = Tolerance.Merge * Tolerance.Merge * alongA.LengthSquared;
+        var nearB = Tolerance.Merge * Tolerance.Merge * alongB.LengthSquared;
+        if (startOfB * endOfB > 0 && Math.Min(startOfB * startOfB, endOfB * endOfB) > nearA) return true;
+        if (startOfA * endOfA > 0 && Math.Min(startOfA * startOfA, endOfA * endOfA) > nearB) return true;
+
+        // From a common node it is enough that neither far end lies near the other line.
+        if (a.End == b.Start) return endOfB * endOfB > nearA && startOfA * startOfA > nearB;
+        if (a.Start == b.End) return startOfB * startOfB > nearA && endOfA * endOfA > nearB;
+        if (a.Start == b.Start) return endOfB * endOfB > nearA && endOfA * endOfA > nearB;
+        if (a.End == b.End) return startOfB * startOfB > nearA && startOfA * startOfA > nearB;
+        return false;
+    }
+
+    private void Compare(int followed, in Curve curve, int other, in Curve flatter)
+    {
+        Span<double> places = stackalloc double[4];
+        var count = 0;
+        EndOnEdge(_edges[followed].Start, other, flatter, curve, places, ref count);
+        EndOnEdge(_edges[followed].End, other, flatter, curve, places, ref count);
+        EndOnEdge(_edges[other].Start, followed, curve, curve, places, ref count);
+        EndOnEdge(_edges[other].End, followed, curve, curve, places, ref count);
+        var known = places[..count];
+
+        var crossing = Crossing.Of(curve, flatter);
+        if (curve.Reaches(crossing.Nearest) && Math.Abs(flatter.RightOf(curve.At(crossing.Nearest))) < Tolerance.Merge)
+        {
+            Meet(followed, curve, other, flatter, crossing.Nearest, known);
             return;
         }
-        var discriminant = h * h - a * f;
-        if (discriminant < 0) return;
-        var q = -(h + Math.CopySign(Math.Sqrt(discriminant), h));
-        Meet(followed, other, q / a, known);
-        Meet(followed, other, f / q, known);
+        if (!crossing.Exists) return;
+        Meet(followed, curve, other, flatter, crossing.First, known);
+        Meet(followed, curve, other, flatter, crossing.Second, known);
     }
 
-    /// <summary>Notes where on the followed edge an end of one lies on the other, or at an end of it.</summary>
-    private void EndOnEdge(int node, int edge, int followed, Span<double> known, ref int count)
+    /// <summary>Notes where on the followed curve an end of one edge lies on the other, or at an end of it.</summary>
+    private void EndOnEdge(int node, int edge, in Curve curve, in Curve followed, Span<double> known, ref int count)
     {
-        var (point, curve) = (_nodes[node], _curves[edge]);
+        var point = _nodes[node];
         var (start, end) = (_edges[edge].Start, _edges[edge].End);
-        var atEnd = node == start || node == end
-            || point.DistanceTo(_nodes[start]) < Tolerance.Merge || point.DistanceTo(_nodes[end]) < Tolerance.Merge;
-        if (!atEnd)
+        if (node != start && node != end)
         {
-            var place = curve.PlaceOf(point);
-            if (!curve.Reaches(place) || !(Math.Abs(curve.RightOf(point)) < Tolerance.Merge)) return;
-            _cuts.Add(new(edge, place, node));
+            if (!_boxes[edge].Contains(point)) return;
+            if (point.DistanceTo(_nodes[start]) < Tolerance.Merge)
+            {
+                Links.Add((node, start));
+            }
+            else if (point.DistanceTo(_nodes[end]) < Tolerance.Merge)
+            {
+                Links.Add((node, end));
+            }
+            else
+            {
+                var place = curve.PlaceOf(point);
+                if (!curve.Reaches(place)) return;
+                var aside = Math.Abs(curve.RightOf(point));
+                if (!(aside < Tolerance.Merge)) return;
+                Cuts.Add(new(edge, place, node, aside < Exact));
+            }
         }
-        known[count++] = Math.Clamp(_curves[followed].PlaceOf(point), -_curves[followed].Reach, _curves[followed].Reach);
+        known[count++] = Math.Clamp(followed.PlaceOf(point), -followed.Reach, followed.Reach);
     }
 
-    private void Meet(int followed, int other, double place, ReadOnlySpan<double> known)
+    private void Meet(int followed, in Curve curve, int other, in Curve flatter, double place, ReadOnlySpan<double> known)
     {
-        var (curve, flatter) = (_curves[followed], _curves[other]);
         if (!curve.Reaches(place)) return;
         var point = curve.At(place);
         var otherPlace = flatter.PlaceOf(point);
@@ -116,11 +186,13 @@ internal sealed class Contacts
             if (StaysNear(curve, flatter, contact, place)) return;
         }
         _nodes.Add(point);
-        _cuts.Add(new(followed, place, _nodes.Count - 1));
-        _cuts.Add(new(other, otherPlace, _nodes.Count - 1));
+        var exact = Math.Abs(flatter.RightOf(point)) < Exact
+            && Math.Abs(curve.PowerGradient(point).Cross(flatter.PowerGradient(point))) > Shallow;
+        Cuts.Add(new(followed, place, _nodes.Count - 1, exact));
+        Cuts.Add(new(other, otherPlace, _nodes.Count - 1, exact));
     }
 
-    private static bool StaysNear(Curve curve, Curve flatter, double from, double to)
+    private static bool StaysNear(in Curve curve, in Curve flatter, double from, double to)
     {
         // Two conics of this kind bulge apart once between two contacts; three samples cannot miss it.
         for (var share = 0.25; share < 1; share += 0.25)
@@ -135,4 +207,5 @@ internal sealed class Contacts
 /// <param name="Edge">Which edge.</param>
 /// <param name="Place">Where along its curve.</param>
 /// <param name="Node">The node that lies there.</param>
-internal readonly record struct Cut(int Edge, double Place, int Node);
+/// <param name="IsExact">Cutting there does not bend the edge, nor does it run along another one there.</param>
+internal readonly record struct Cut(int Edge, double Place, int Node, bool IsExact);

@@ -7,4 +7,11 @@ namespace TemplateForge.Geometry;
 /// <param name="Count">How often it is run forwards, less how often backwards.</param>
 /// <param name="Parent">The curve as it was put in, of which this is a part in the same direction.</param>
 /// <param name="Settled">It has been compared with all other settled edges.</param>
-internal readonly record struct Edge(int Start, int End, double Bulge, int Count, int Parent, bool Settled);
+/// <param name="RunsOn">It is tangent to the edge that begins at its end, so the two meet nowhere else.</param>
+internal readonly record struct Edge(int Start, int End, double Bulge, int Count, int Parent, bool Settled, bool RunsOn);
+
+/// <summary>A curve as it was put in, and how often.</summary>
+internal readonly record struct Piece(Point Start, Point End, double Bulge, int Count)
+{
+    public Curve Curve => Curve.Between(Start, End, Bulge);
+}

@@ -7,7 +7,7 @@ public sealed partial class Region
     /// </summary>
     public static Region FromContours(IEnumerable<Contour> contours, FillRule rule = FillRule.NonZero)
     {
-        var arrangement = new Arrangement();
+        using var arrangement = Arrangement.Rent();
         foreach (var contour in contours) arrangement.Add(contour, count: 1);
         return rule switch
         {

@@ -1,60 +1,92 @@
+using System.Collections.Immutable;
+
 namespace TemplateForge.Geometry;
 
 /// <summary>Runs round what is inside and makes contours of its boundary.</summary>
-internal static class Walk
+internal sealed class Walk(Arrangement arrangement, Fans fans, Windings windings)
 {
+    private readonly Joining _joining = new(arrangement);
+    private readonly Buffer<bool> _kept = new();
+    private readonly Buffer<int> _walk = new();
+    private readonly Buffer<int> _placeOf = new();
+    private readonly List<Contour> _outer = [];
+    private readonly List<Contour> _holes = [];
+
     /// <summary>The region of all faces whose winding number is inside, outer contours before holes.</summary>
-    public static Region Around(Arrangement arrangement, Windings windings, Predicate<int> inside)
+    public Region Around(Predicate<int> inside)
     {
         // Kept are the half-edges with the inside on their left only. Faces alternate about every node, so they always close.
-        var halves = arrangement.Edges.Count * 2;
-        var kept = new bool[halves];
-        for (var h = 0; h < halves; h++) kept[h] = inside(windings.LeftOf(h)) && !inside(windings.LeftOf(h ^ 1));
-
-        var contours = new List<Contour>();
-        var joining = new Joining(arrangement, windings);
-        var walked = new bool[halves];
-        for (var first = 0; first < halves; first++)
+        var kept = _kept.Sized(2 * arrangement.Edges.Count);
+        for (var h = 0; h < kept.Length; h += 2)
         {
-            if (!kept[first] || walked[first]) continue;
-            foreach (var loop in SimpleLoops(first, kept, walked, windings))
-            {
-                if (joining.Contour(loop) is { } contour) contours.Add(contour);
-            }
+            var (left, right) = (inside(windings.LeftOf(h)), inside(windings.LeftOf(h + 1)));
+            (kept[h], kept[h + 1]) = (left && !right, right && !left);
         }
-        return contours.Count == 0 ? Region.Empty : new([.. contours.OrderByDescending(c => c.IsCounterClockwise)]);
+        _placeOf.Filled(arrangement.Nodes.Count, -1);
+        for (var first = 0; first < kept.Length; first++)
+        {
+            if (kept[first]) RunRound(first);
+        }
+        return Gathered();
+    }
+
+    /// <summary>The region of a single loop that meets nothing, not even itself.</summary>
+    public Region RoundOneLoop(Predicate<int> inside)
+    {
+        var edges = arrangement.Edges;
+        if (edges.Count == 0) return Region.Empty;
+        var count = edges[0].Count;
+        // Which way it is turned is known when it is a contour; so it is turned round afterwards if need be.
+        _joining.Begin();
+        for (var e = 0; e < edges.Count; e++) _joining.Add(2 * e);
+        if (!_joining.TryContour(out var contour, out var counterClockwise)) return Region.Empty;
+        if (!inside(counterClockwise ? count : -count)) return Region.Empty;
+        return new([counterClockwise ? contour : contour.Reversed()]);
     }
 
     /// <summary>The walk that begins with a half-edge, taken apart where it comes through a node again.</summary>
-    private static List<List<int>> SimpleLoops(int first, bool[] kept, bool[] walked, Windings windings)
+    private void RunRound(int first)
     {
-        var loops = new List<List<int>>();
-        var walk = new List<int>();
-        var placeOf = new Dictionary<int, int>();
+        _walk.Clear();
         var half = first;
         do
         {
-            walked[half] = true;
-            placeOf.Add(windings.Origin(half), walk.Count);
-            walk.Add(half);
-            if (placeOf.TryGetValue(windings.Origin(half ^ 1), out var place))
-            {
-                var loop = walk[place..];
-                walk.RemoveRange(place, loop.Count);
-                foreach (var h in loop) placeOf.Remove(windings.Origin(h));
-                loops.Add(loop);
-            }
-            half = Following(half, kept, windings);
+            _kept[half] = false; // walked
+            _placeOf[fans.Origin(half)] = _walk.Count;
+            _walk.Add(half);
+            var place = _placeOf[fans.Origin(half ^ 1)];
+            if (place >= 0) TakeLoop(place);
+            half = Following(half, first);
         }
         while (half != first);
-        return loops;
+    }
+
+    private void TakeLoop(int from)
+    {
+        var loop = _walk.Items[from..];
+        _joining.Begin();
+        foreach (var half in loop)
+        {
+            _placeOf[fans.Origin(half)] = -1;
+            _joining.Add(half);
+        }
+        _walk.RemoveLast(loop.Length);
+        if (_joining.TryContour(out var contour, out var counterClockwise)) (counterClockwise ? _outer : _holes).Add(contour);
     }
 
     /// <summary>The next half-edge of the boundary, across edges that have the inside on both sides.</summary>
-    private static int Following(int half, bool[] kept, Windings windings)
+    private int Following(int half, int first)
     {
-        var next = windings.Next(half);
-        while (!kept[next]) next = windings.Next(next ^ 1);
+        var next = fans.Next(half);
+        while (!_kept[next] && next != first) next = fans.Next(next ^ 1);
         return next;
+    }
+
+    private Region Gathered()
+    {
+        ImmutableArray<Contour> contours = [.. _outer, .. _holes];
+        _outer.Clear();
+        _holes.Clear();
+        return contours.IsEmpty ? Region.Empty : new(contours);
     }
 }

@@ -2,217 +2,134 @@ namespace TemplateForge.Geometry;
 
 /// <summary>How often the boundary runs round the points on either side of each edge.</summary>
 /// <remarks>
-/// Every edge has two half-edges: 2 e forwards, 2 e + 1 backwards. Sorted about their nodes they bound faces, each on the left of
-/// its half-edges. Crossing an edge from its right to its left adds its count; so one ray for each connected part of the
-/// arrangement is enough, and within a face there can be no two opinions.
+/// Crossing an edge from its right to its left adds its count; so one ray for each connected part of the arrangement is enough, and
+/// within a face there can be no two opinions. The ray counts the curves as they were put in.
 /// </remarks>
-internal sealed class Windings
+internal sealed class Windings(Arrangement arrangement, BoxTree pieceBoxes, Fans fans)
 {
-    private readonly Arrangement _arrangement;
-    private readonly Curve[] _curves;
-    private readonly Turn[] _turns;
-    private readonly int[] _next;
-    private readonly int[] _winding;
+    private const int Unknown = int.MinValue;
 
-    public Windings(Arrangement arrangement)
-    {
-        _arrangement = arrangement;
-        var halves = arrangement.Edges.Count * 2;
-        _curves = [.. arrangement.Edges.Select(arrangement.CurveOf)];
-        _turns = new Turn[halves];
-        for (var h = 0; h < halves; h++) _turns[h] = TurnOf(h);
-        _next = new int[halves];
-        var fans = Fans();
-        foreach (var fan in fans.Values)
-        {
-            // Round two half-edges there is one order only.
-            if (fan.Count > 2) SortFan(fan);
-            for (var i = 0; i < fan.Count; i++) _next[fan[i] ^ 1] = fan[(i + fan.Count - 1) % fan.Count];
-        }
-        _winding = new int[halves];
-        Spread(fans);
-    }
+    /// <summary>Room in mm that puts a point beyond all doubt on one side of an edge.</summary>
+    private const double Room = 1000 * Tolerance.Merge;
 
-    /// <summary>The half-edge that follows along the same face.</summary>
-    public int Next(int half) => _next[half];
+    private readonly Buffer<int> _winding = new();
+    private readonly Buffer<int> _part = new();
+    private readonly Buffer<int> _hit = new();
+    private Buffer<Edge> _edges = arrangement.Edges;
 
     /// <summary>Winding number on the left of a half-edge.</summary>
     public int LeftOf(int half) => _winding[half];
 
-    public int Origin(int half) =>
-        (half & 1) == 0 ? _arrangement.Edges[half >> 1].Start : _arrangement.Edges[half >> 1].End;
-
-    /// <summary>The half-edges that leave each node.</summary>
-    private Dictionary<int, List<int>> Fans()
+    public void Spread()
     {
-        var fans = new Dictionary<int, List<int>>();
-        for (var h = 0; h < _next.Length; h++)
+        _edges = arrangement.Edges;
+        _winding.Filled(2 * _edges.Count, Unknown);
+        for (var half = 0; half < _winding.Count; half += 2)
         {
-            if (!fans.TryGetValue(Origin(h), out var fan)) fans.Add(Origin(h), fan = []);
-            fan.Add(h);
-        }
-        return fans;
-    }
-
-    /// <summary>Sorts a fan counter-clockwise, beginning after its widest gap.</summary>
-    /// <remarks>
-    /// An arc of at most half a turn only ever gets farther from its start, so about a node edges that do not cross have the same
-    /// order on every circle that reaches all of them: one a little within the shortest. Of two that lie within the tolerance there
-    /// the shorter ends clearly to the left or right of the longer, or it would end in a node of it.
-    /// </remarks>
-    private void SortFan(List<int> fan)
-    {
-        var radius = fan.Min(h => _turns[h].Reach);
-        var angles = fan.ToDictionary(h => h, h => Wrapped(_turns[h].DirectionAt(radius)));
-        fan.Sort((a, b) => angles[a].CompareTo(angles[b]));
-        RotateToWidestGap(fan, angles);
-        for (var i = 1; i < fan.Count; i++)
-        {
-            for (var j = i; j > 0 && AreClose(fan[j - 1], fan[j]) && !IsBefore(fan[j - 1], fan[j]); j--)
-                (fan[j - 1], fan[j]) = (fan[j], fan[j - 1]);
-        }
-
-        // A shortest edge of hardly the tolerance puts all within it: what clearly differs in direction is in order even there.
-        bool AreClose(int a, int b) =>
-            Math.Abs(Wrapped(angles[b] - angles[a])) is var apart && apart < 0.1 && apart * radius < 2 * Tolerance.Merge;
-    }
-
-    private bool IsBefore(int a, int b)
-    {
-        // Between the same two nodes the one that turns left more lies on the right.
-        if (Origin(a ^ 1) == Origin(b ^ 1)) return _turns[a].Bulge > _turns[b].Bulge;
-        return _turns[a].Reach <= _turns[b].Reach
-            ? CurveAlong(b).RightOf(PointAt(a ^ 1)) > 0
-            : CurveAlong(a).RightOf(PointAt(b ^ 1)) < 0;
-    }
-
-    private Point PointAt(int half) => _arrangement.Nodes[Origin(half)];
-
-    private Curve CurveAlong(int half) => Curve.Between(PointAt(half), PointAt(half ^ 1), _turns[half].Bulge);
-
-    private static void RotateToWidestGap(List<int> fan, Dictionary<int, double> angles)
-    {
-        var (widest, first) = (angles[fan[0]] + 2 * Math.PI - angles[fan[^1]], 0);
-        for (var i = 1; i < fan.Count; i++)
-        {
-            if (angles[fan[i]] - angles[fan[i - 1]] is var gap && gap > widest) (widest, first) = (gap, i);
-        }
-        var head = fan[..first];
-        fan.RemoveRange(0, first);
-        fan.AddRange(head);
-    }
-
-    private void Spread(Dictionary<int, List<int>> fans)
-    {
-        var reached = new bool[_winding.Length];
-        var waiting = new Stack<int>();
-        foreach (var part in Parts(_arrangement.Edges, fans))
-        {
-            var seed = ClearHalf(part, out var beside);
-            Reach(seed, WindingAt(beside));
-            while (waiting.TryPop(out var half))
-            {
-                var edge = _arrangement.Edges[half >> 1];
-                if (!reached[half ^ 1]) Reach(half ^ 1, _winding[half] - ((half & 1) == 0 ? edge.Count : -edge.Count));
-            }
-        }
-
-        void Reach(int half, int winding)
-        {
-            for (var h = half; !reached[h]; h = _next[h])
-            {
-                (reached[h], _winding[h]) = (true, winding);
-                waiting.Push(h);
-            }
+            if (_winding[half] == Unknown) SpreadFrom(half);
         }
     }
 
-    /// <summary>The edges of each connected part.</summary>
-    private static IEnumerable<List<int>> Parts(IReadOnlyList<Edge> edges, Dictionary<int, List<int>> fans)
+    /// <summary>Winding numbers of a whole connected part: first less that of one of its faces, then as they are.</summary>
+    private void SpreadFrom(int seed)
     {
-        var seen = new bool[edges.Count];
-        for (var first = 0; first < seen.Length; first++)
+        _part.Clear();
+        Reach(seed, 0);
+        for (var i = 0; i < _part.Count; i++)
         {
-            if (seen[first]) continue;
-            seen[first] = true;
-            var part = new List<int> { first };
-            for (var i = 0; i < part.Count; i++)
-            {
-                foreach (var half in fans[edges[part[i]].Start].Concat(fans[edges[part[i]].End]))
-                {
-                    if (seen[half >> 1]) continue;
-                    seen[half >> 1] = true;
-                    part.Add(half >> 1);
-                }
-            }
-            yield return part;
+            var half = _part[i];
+            if (_winding[half ^ 1] != Unknown) continue;
+            var count = _edges[half >> 1].Count;
+            Reach(half ^ 1, _winding[half] - ((half & 1) == 0 ? count : -count));
+        }
+        var clear = ClearHalf(out var beside);
+        var less = WindingAt(beside) - _winding[clear];
+        foreach (var half in _part.Items) _winding[half] += less;
+    }
+
+    private void Reach(int half, int winding)
+    {
+        for (; _winding[half] == Unknown; half = fans.Next(half))
+        {
+            _winding[half] = winding;
+            _part.Add(half);
         }
     }
 
-    /// <summary>A half-edge of a part, and a point of the face on its left that lies well away from all edges.</summary>
+    /// <summary>A half-edge of the part, and a point of the face on its left that lies well away from all edges.</summary>
     /// <remarks>A ray from there need not know in which order edges lie that are nearer to each other than the tolerance.</remarks>
-    private int ClearHalf(List<int> part, out Point beside)
+    private int ClearHalf(out Point beside)
     {
-        var (clearest, clearance) = (part[0], 0.0);
-        foreach (var e in part.OrderByDescending(e => _curves[e].Reach))
+        var longest = _part[0];
+        foreach (var half in _part.Items)
         {
-            var room = RoomAbout(_curves[e].Apex, except: e);
-            if (room > clearance) (clearest, clearance) = (e, room);
-            if (clearance > 1000 * Tolerance.Merge) break;
+            if (ChordSquared(half) > ChordSquared(longest)) longest = half;
         }
-        var curve = _curves[clearest];
-        beside = curve.Apex + curve.Along.Left * (Math.Min(clearance, curve.Reach / 2) / 2);
+        var edge = longest >> 1;
+        var curve = arrangement.CurveOf(_edges[edge]);
+        if (HasRoom(curve.Apex, _edges[edge].Parent))
+        {
+            beside = Beside(curve, Room);
+            return 2 * edge;
+        }
+
+        _part.Items.Sort((a, b) => ChordSquared(b).CompareTo(ChordSquared(a)));
+        var (clearest, clearance) = (longest >> 1, 0.0);
+        foreach (var half in _part.Items)
+        {
+            var room = RoomAbout(arrangement.CurveOf(_edges[half >> 1]).Apex, except: half >> 1);
+            if (room > clearance) (clearest, clearance) = (half >> 1, room);
+            if (clearance > Room) break;
+        }
+        beside = Beside(arrangement.CurveOf(_edges[clearest]), clearance);
         return 2 * clearest;
+
+        static Point Beside(in Curve curve, double room) => curve.Apex + curve.Along.Left * (Math.Min(room, curve.Reach / 2) / 2);
+    }
+
+    private double ChordSquared(int half) =>
+        (arrangement.Nodes[_edges[half >> 1].End] - arrangement.Nodes[_edges[half >> 1].Start]).LengthSquared;
+
+    /// <summary>Whether no curve that was put in, but one, comes near a point.</summary>
+    private bool HasRoom(Point point, int except)
+    {
+        _hit.Clear();
+        pieceBoxes.Touching(Bounds.Around(point, Room), _hit);
+        foreach (var p in _hit.Items)
+        {
+            ref readonly var piece = ref arrangement.Pieces[p];
+            if (p != except && Distance(point, piece.Start, piece.End, piece.Curve) < Room) return false;
+        }
+        return true;
     }
 
     /// <summary>Distance from a point to the nearest edge but one.</summary>
     private double RoomAbout(Point point, int except)
     {
         var nearest = double.PositiveInfinity;
-        for (var e = 0; e < _curves.Length; e++)
+        for (var e = 0; e < _edges.Count; e++)
         {
-            if (e != except) nearest = Math.Min(nearest, DistanceTo(e, point));
+            ref readonly var edge = ref _edges[e];
+            if (e == except) continue;
+            nearest = Math.Min(nearest, Distance(point, arrangement.Nodes[edge.Start], arrangement.Nodes[edge.End], arrangement.CurveOf(edge)));
         }
         return nearest;
     }
 
-    private double DistanceTo(int edge, Point point) => _curves[edge].Reaches(_curves[edge].PlaceOf(point))
-        ? Math.Abs(_curves[edge].RightOf(point))
-        : Math.Min(point.DistanceTo(PointAt(2 * edge)), point.DistanceTo(PointAt(2 * edge + 1)));
+    private static double Distance(Point point, Point start, Point end, in Curve curve) => curve.Reaches(curve.PlaceOf(point))
+        ? Math.Abs(curve.RightOf(point))
+        : Math.Min(point.DistanceTo(start), point.DistanceTo(end));
 
     private int WindingAt(Point point)
     {
+        _hit.Clear();
+        pieceBoxes.Touching(Bounds.LeftFrom(point), _hit);
         var winding = 0;
-        for (var e = 0; e < _curves.Length; e++)
+        foreach (var p in _hit.Items)
         {
-            winding += _arrangement.Edges[e].Count * Ray.Crossings(_curves[e], PointAt(2 * e), PointAt(2 * e + 1), point);
+            ref readonly var piece = ref arrangement.Pieces[p];
+            winding += piece.Count * Ray.Crossings(piece.Curve, piece.Start, piece.End, point);
         }
         return winding;
-    }
-
-    private Turn TurnOf(int half)
-    {
-        var edge = _arrangement.Edges[half >> 1];
-        var (from, to) = (PointAt(half), PointAt(half ^ 1));
-        var bulge = (half & 1) == 0 ? edge.Bulge : -edge.Bulge;
-        var chord = to - from;
-        var length = chord.Length;
-        return new(chord.Direction.Radians - 2 * Math.Atan(bulge), 0.9 * length, bulge, 4 * bulge / (length * (1 + bulge * bulge)));
-    }
-
-    private static double Wrapped(double angle) => Math.IEEERemainder(angle, 2 * Math.PI);
-
-    /// <summary>How a half-edge leaves its node.</summary>
-    /// <param name="Direction">There, in radians.</param>
-    /// <param name="Reach">
-    /// How far out it is compared with others: nine tenths of its chord. A half circle ends along a circle about its start, where
-    /// the direction in which it is seen is badly known.
-    /// </param>
-    /// <param name="Bulge">tan(sweep / 4) of the whole.</param>
-    /// <param name="Curvature">Positive turning left.</param>
-    private readonly record struct Turn(double Direction, double Reach, double Bulge, double Curvature)
-    {
-        /// <summary>Direction in which it is seen from its node, where it is this far away.</summary>
-        public double DirectionAt(double distance) => Direction + Math.Asin(Math.Clamp(distance * Curvature / 2, -1, 1));
     }
 }

@@ -9,7 +9,7 @@ public static class Combination
     /// <summary>What lies in any of them.</summary>
     public static Region Union(IEnumerable<Region> regions)
     {
-        var arrangement = new Arrangement();
+        using var arrangement = Arrangement.Rent();
         foreach (var region in regions) arrangement.Add(region, count: 1);
         return arrangement.Where(count => count >= 1);
     }
@@ -25,7 +25,7 @@ public static class Combination
 
     private static Region Of(Region a, Region b, int countOfSecond, Predicate<int> inside)
     {
-        var arrangement = new Arrangement();
+        using var arrangement = Arrangement.Rent();
         arrangement.Add(a, count: 1);
         arrangement.Add(b, countOfSecond);
         return arrangement.Where(inside);

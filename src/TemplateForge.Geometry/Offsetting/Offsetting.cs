@@ -12,7 +12,7 @@ public static class Offsetting
         if (!double.IsFinite(distance))
             throw new ArgumentOutOfRangeException(nameof(distance), distance, "A region is offset by a finite distance.");
         if (Math.Abs(distance) < Tolerance.Merge) return region;
-        var arrangement = new Arrangement();
+        using var arrangement = Arrangement.Rent();
         var raw = new RawOffset(arrangement, distance);
         foreach (var contour in region.Contours) raw.Add(contour);
         return arrangement.Where(winding => winding >= 1);

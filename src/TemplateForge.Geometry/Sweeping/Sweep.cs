@@ -14,7 +14,7 @@ public static class Sweep
         if (!double.IsFinite(by.LengthSquared))
             throw new ArgumentOutOfRangeException(nameof(by), by, "A region is swept by a finite way.");
         if (by.Length < Tolerance.Merge) return region;
-        var arrangement = new Arrangement();
+        using var arrangement = Arrangement.Rent();
         foreach (var contour in region.Contours)
         {
             var parts = contour.Segments.SelectMany(s => SplitAlong(s, by)).ToList();
