@@ -51,6 +51,9 @@ internal sealed class Arrangement : IDisposable
     public Buffer<Edge> Edges => _edges;
     public Buffer<Piece> Pieces => _pieces;
 
+    /// <summary>Room for whoever adds an offset; it is used again together with the rest.</summary>
+    public Buffer<Strip> Strips { get; } = new();
+
     public static Arrangement Rent()
     {
         var arrangement = _spare ?? new();

@@ -13,7 +13,7 @@ public static class Offsetting
             throw new ArgumentOutOfRangeException(nameof(distance), distance, "A region is offset by a finite distance.");
         if (Math.Abs(distance) < Tolerance.Merge) return region;
         using var arrangement = Arrangement.Rent();
-        var raw = new RawOffset(arrangement, distance);
+        var raw = new RawOffset(arrangement, arrangement.Strips, distance);
         foreach (var contour in region.Contours) raw.Add(contour);
         return arrangement.Where(winding => winding >= 1);
     }

@@ -7,94 +7,194 @@ namespace TemplateForge.Geometry;
 ///       |  .     .  |
 ///   ────┘     V     └────
 ///
-///            V                 a corner that it turns into: spokes back to the corner and out again
-///    S'────/─\────E'
+///            V                 a corner that it turns into: spokes back to the corner and out again,
+///    S'────/─X─\────E'         or, where the moved sides cross, a short cut at X
 /// </code>
 /// It bounds the sum of the region, the strip that each segment sweeps sideways, and the pie at every corner between two strips
 /// that part; sideways into the region, strips and pies count negatively. Each nearest foot lies on a segment or at such a corner,
 /// so a point is in the offset exactly when its winding number in the sum is 1 or more.
+/// <para>
+/// A short cut leaves out the kite V E' X S', which counts once more than it would without: it lies in two strips, so one is left.
+/// A run of kites lies in one strip more than there are kites. Only where every corner of a contour is cut short, and all its kites
+/// have a point in common, would none be left; so there one corner keeps its spokes.
+/// </para>
 /// </remarks>
-internal sealed class RawOffset(Arrangement arrangement, double distance)
+internal readonly struct RawOffset(Arrangement arrangement, Buffer<Strip> strips, double distance)
 {
-    // Near a full reversal it cannot be told which way a corner turns. A pie is right for both, as it never reaches too far.
+    /// <summary>
+    /// Near a full reversal, in radians, it cannot be told which way a corner turns. A pie is right for both, as it never reaches too far.
+    /// </summary>
     private const double NearReversal = 0.05;
+
+    /// <summary>Two segments that turn by less at their joint, in radians, meet nowhere else that could be told from it.</summary>
+    private const double Tangent = 1e-9;
+
+    private static readonly double _cosineNearReversal = -Math.Cos(NearReversal);
 
     public void Add(Contour contour)
     {
-        var count = contour.Segments.Length;
-        var strips = new Strip[count];
-        for (var i = 0; i < count; i++) strips[i] = StripOf(contour.Segments[i]);
+        var segments = contour.Segments;
+        var count = segments.Length;
+        strips.Clear();
+        foreach (var segment in segments) strips.Add(Strip.Of(segment, distance));
+
+        var kites = new CommonRoom();
         for (var i = 0; i < count; i++)
         {
-            var (strip, next) = (strips[i], strips[(i + 1) % count]);
-            if (!strip.Stops) Add(strip.Left, strip.Arrived, strip.Bulge);
-            Join(strip, next, contour.Segments[(i + 1) % count].Start);
+            var next = i + 1 < count ? i + 1 : 0;
+            Join(ref strips[i], ref strips[next], segments[next].Start, ref kites);
+        }
+        // All cut short, with a point in common.
+        if (kites.Count == count && kites.AnyRoom) strips[0].Joint = Joint.Spokes;
+
+        for (var i = 0; i < count; i++)
+        {
+            var next = i + 1 < count ? i + 1 : 0;
+            var before = i > 0 ? i - 1 : count - 1;
+            AddFarSide(strips[i], cutBefore: strips[before].Joint == Joint.ShortCut, strips[before].Cut);
+            AddJoint(strips[i], strips[next], segments[next].Start);
         }
     }
 
-    private Strip StripOf(Segment segment)
+    /// <summary>Finds out how one strip goes over into the next.</summary>
+    private void Join(ref Strip strip, ref Strip next, Point corner, ref CommonRoom kites)
     {
-        var (startDirection, endDirection) = (segment.StartDirection, segment.EndDirection);
-        var left = segment.Start - startDirection.Left * distance;
-        var arrived = segment.End - endDirection.Left * distance;
-        var radius = segment.Radius + Math.Sign(segment.Bulge) * distance;
-        var stops = !segment.IsLine && radius < Tolerance.Merge;
-        return new(startDirection, endDirection, left, arrived, segment.Bulge, stops, stops ? segment.Centre : default);
-    }
-
-    private void Join(Strip strip, Strip next, Point corner)
-    {
-        var (from, to) = (strip.Stops ? strip.Centre : strip.Arrived, next.Stops ? next.Centre : next.Left);
-        var turn = Math.Atan2(
-            strip.EndDirection.Cross(next.StartDirection), strip.EndDirection.Dot(next.StartDirection));
-        if (Math.Abs(turn) > Math.PI - NearReversal && turn * distance < 0) turn += Math.CopySign(2 * Math.PI, distance);
-        if (from.DistanceTo(to) < Tolerance.Merge)
+        var (into, outOf) = (strip.EndDirection, next.StartDirection);
+        var (sine, cosine) = (into.Cross(outOf), into.Dot(outOf));
+        var parts = sine * distance > 0 || cosine < _cosineNearReversal;
+        if ((next.Left - strip.Arrived).LengthSquared < Tolerance.Merge * Tolerance.Merge && !strip.Stops && !next.Stops && cosine > 0)
         {
-            Add(from, to);
+            (strip.Joint, strip.RunsOn) = (Joint.Meeting, Math.Abs(sine) < Tangent);
         }
-        else if (turn * distance < 0)
+        else if (parts)
         {
-            Add(from, corner);
-            Add(corner, to);
+            (strip.Joint, strip.RunsOn) = (Joint.Pie, true);
+        }
+        else if (!strip.Stops && !next.Stops && TryCut(strip, next, corner, sine, cosine, out var cut))
+        {
+            (strip.Joint, strip.Cut) = (Joint.ShortCut, cut);
+            kites.Add(corner, cut, strip, next);
         }
         else
         {
-            if (strip.Stops)
-            {
-                Add(from, corner);
-                Add(corner, strip.Arrived);
-            }
-            AddPie(strip.Arrived, next.Left, corner, turn);
-            if (next.Stops)
-            {
-                Add(next.Left, corner);
-                Add(corner, to);
-            }
+            strip.Joint = Joint.Spokes;
         }
     }
 
-    private void AddPie(Point from, Point to, Point corner, double turn)
+    /// <summary>Where the far sides of two strips cross, the nearest to the corner for both.</summary>
+    private bool TryCut(in Strip strip, in Strip next, Point corner, double sine, double cosine, out Point cut)
     {
-        if (Math.Abs(turn) <= Math.PI)
+        if (strip.Bulge == 0 && next.Bulge == 0)
         {
-            Add(from, to, Math.Tan(turn / 4));
+            // Both normals, moved out, meet on the bisector; as far before the corner as after it.
+            var back = distance * sine / (1 + cosine);
+            cut = corner - (strip.EndDirection + next.StartDirection).Left * (distance / (1 + cosine));
+            return back * back <= Math.Min(
+                (strip.Arrived - strip.Left).LengthSquared, (next.Arrived - next.Left).LengthSquared);
+        }
+        cut = default;
+        var (one, other) = (strip.FarSide, next.FarSide);
+        var oneIsFollowed = Math.Abs(one.Curvature) >= Math.Abs(other.Curvature);
+        var crossing = oneIsFollowed ? Crossing.Of(one, other) : Crossing.Of(other, one);
+        if (!crossing.Exists) return false;
+        var (fromEnd, fromStart) = (double.PositiveInfinity, double.PositiveInfinity);
+        foreach (var place in (ReadOnlySpan<double>)[crossing.First, crossing.Second])
+        {
+            var point = oneIsFollowed ? one.At(place) : other.At(place);
+            var (onOne, onOther) = oneIsFollowed ? (place, other.PlaceOf(point)) : (one.PlaceOf(point), place);
+            if (!one.Reaches(onOne) || !other.Reaches(onOther)) continue;
+            var (nearerToEnd, nearerToStart) = (one.Reach - onOne < fromEnd, onOther + other.Reach < fromStart);
+            if (nearerToEnd != nearerToStart) return false;
+            if (nearerToEnd) (fromEnd, fromStart, cut) = (one.Reach - onOne, onOther + other.Reach, point);
+        }
+        return fromEnd < double.PositiveInfinity;
+    }
+
+    private void AddFarSide(in Strip strip, bool cutBefore, Point cut)
+    {
+        if (strip.Stops) return;
+        var from = cutBefore ? cut : strip.Left;
+        var to = strip.Joint == Joint.ShortCut ? strip.Cut : strip.Arrived;
+        var bulge = strip.Bulge;
+        if (bulge != 0 && (cutBefore || strip.Joint == Joint.ShortCut))
+        {
+            var side = strip.FarSide;
+            bulge = side.BulgeBetween(
+                cutBefore ? side.PlaceOf(from) : -side.Reach, strip.Joint == Joint.ShortCut ? side.PlaceOf(to) : side.Reach);
+            bulge = Math.Clamp(bulge, -1, 1);
+        }
+        Add(from, to, bulge, strip.RunsOn);
+    }
+
+    private void AddJoint(in Strip strip, in Strip next, Point corner)
+    {
+        var (from, to) = (strip.Stops ? strip.Centre : strip.Arrived, next.Stops ? next.Centre : next.Left);
+        switch (strip.Joint)
+        {
+            case Joint.Meeting:
+                Add(from, to);
+                break;
+            case Joint.Spokes:
+                Add(from, corner);
+                Add(corner, to);
+                break;
+            case Joint.Pie:
+                if (strip.Stops)
+                {
+                    Add(from, corner);
+                    Add(corner, strip.Arrived);
+                }
+                AddPie(strip, next, corner);
+                if (next.Stops)
+                {
+                    Add(next.Left, corner);
+                    Add(corner, to);
+                }
+                break;
+        }
+    }
+
+    private void AddPie(in Strip strip, in Strip next, Point corner)
+    {
+        var (sine, cosine) = (strip.EndDirection.Cross(next.StartDirection), strip.EndDirection.Dot(next.StartDirection));
+        if (sine * distance > 0)
+        {
+            // tan(a / 4) from the sine and cosine of a, by halving twice; where 1 + cosine has lost its digits the sine has not.
+            var half = cosine > -0.9 ? sine / (1 + cosine) : (1 - cosine) / sine;
+            Add(strip.Arrived, next.Left, half / (1 + Math.Sqrt(1 + half * half)), runsOn: !next.Stops);
             return;
         }
-        var middle = corner + (from - corner).Turned(Angle.FromRadians(turn / 2));
-        Add(from, middle, Math.Tan(turn / 8));
-        Add(middle, to, Math.Tan(turn / 8));
+        // Turned the other way, but so nearly reversed that it may as well have come all round: more than half a circle, in two.
+        var turn = Math.Atan2(sine, cosine) + Math.CopySign(2 * Math.PI, distance);
+        var middle = corner + (strip.Arrived - corner).Turned(Angle.FromRadians(turn / 2));
+        Add(strip.Arrived, middle, Math.Tan(turn / 8), runsOn: true);
+        Add(middle, next.Left, Math.Tan(turn / 8), runsOn: !next.Stops);
     }
 
-    private void Add(Point from, Point to, double bulge = 0) => arrangement.Add(from, to, bulge, count: 1);
+    private void Add(Point from, Point to, double bulge = 0, bool runsOn = false) =>
+        arrangement.Add(from, to, bulge, count: 1, runsOn);
 
-    /// <summary>What a segment sweeps sideways: the far side runs from where it left to where it arrived.</summary>
-    /// <param name="StartDirection">Of the segment.</param>
-    /// <param name="EndDirection">Of the segment.</param>
-    /// <param name="Left">Its start, moved aside.</param>
-    /// <param name="Arrived">Its end, moved aside.</param>
-    /// <param name="Bulge">Of the segment and of the far side alike.</param>
-    /// <param name="Stops">An arc that would go past its centre stops there: the strip has no far side, only its two spokes.</param>
-    /// <param name="Centre">Where it stops.</param>
-    private readonly record struct Strip(
-        Vector StartDirection, Vector EndDirection, Point Left, Point Arrived, double Bulge, bool Stops, Point Centre);
+    /// <summary>Whether all kites so far have room in common: a box that they all reach into.</summary>
+    private struct CommonRoom
+    {
+        private double _minX, _minY, _maxX, _maxY;
+
+        public int Count { get; private set; }
+        public readonly bool AnyRoom => _minX <= _maxX && _minY <= _maxY;
+
+        public void Add(Point corner, Point cut, in Strip strip, in Strip next)
+        {
+            // Of its four sides the two far ones may be arcs, which rise by no more than half their chord.
+            var rise = strip.Bulge == 0 && next.Bulge == 0 ? 0 : (cut.DistanceTo(strip.Arrived) + cut.DistanceTo(next.Left)) / 2;
+            var (minX, maxX) = (
+                Math.Min(Math.Min(corner.X, cut.X), Math.Min(strip.Arrived.X, next.Left.X)) - rise,
+                Math.Max(Math.Max(corner.X, cut.X), Math.Max(strip.Arrived.X, next.Left.X)) + rise);
+            var (minY, maxY) = (
+                Math.Min(Math.Min(corner.Y, cut.Y), Math.Min(strip.Arrived.Y, next.Left.Y)) - rise,
+                Math.Max(Math.Max(corner.Y, cut.Y), Math.Max(strip.Arrived.Y, next.Left.Y)) + rise);
+            (_minX, _maxX) = Count == 0 ? (minX, maxX) : (Math.Max(_minX, minX), Math.Min(_maxX, maxX));
+            (_minY, _maxY) = Count == 0 ? (minY, maxY) : (Math.Max(_minY, minY), Math.Min(_maxY, maxY));
+            Count++;
+        }
+    }
 }
