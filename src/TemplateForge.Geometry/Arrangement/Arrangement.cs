@@ -38,12 +38,13 @@ internal sealed class Arrangement : IDisposable
     private int _chainStart = -1;
     private int _chainEnd = -1;
     private int _chains;
+    private int _edgesPutIn;
 
     private Arrangement()
     {
         _contacts = new(this);
         _fans = new(this);
-        _windings = new(this, _contacts.PieceBoxes, _fans);
+        _windings = new(this, _contacts.EdgeBoxes, _fans);
         _walk = new(this, _fans, _windings);
     }
 
@@ -87,32 +88,37 @@ internal sealed class Arrangement : IDisposable
     /// <param name="runsOn">Whether what is added next begins at its end and is tangent to it there.</param>
     public void Add(Point start, Point end, double bulge, int count, bool runsOn = false)
     {
-        if (_chainEnd < 0 || _reached != start) BeginChain(start);
-        _reached = end;
-        var from = _nodes[_chainEnd];
-        var closes = _first == end;
-        if ((end - from).LengthSquared < Tolerance.Merge * Tolerance.Merge)
-        {
-            if (closes) EndChainAtItsStart();
-            return;
-        }
-        var flattened = Flattened(from, end, bulge);
-        var to = closes ? _chainStart : NewNode(end);
-        _edges.Add(new(_chainEnd, to, flattened, count, _pieces.Count, Settled: false, runsOn));
-        _pieces.Add(new(from, end, flattened, count));
-        _chainEnd = closes ? -1 : to;
+        var (from, to) = NextOfChain(start, end);
+        if (from == to) return;
+        var flattened = Flattened(_nodes[from], end, bulge);
+        _edges.Add(new(from, to, flattened, count, _pieces.Count, Settled: false, runsOn));
+        _pieces.Add(new(_nodes[from], end, flattened, count, IsEdge: true));
+    }
+
+    /// <summary>
+    /// Adds a line that is known not to be on the boundary of what is inside: it counts for the winding, but needs no node where
+    /// it crosses something.
+    /// </summary>
+    public void AddHidden(Point start, Point end, int count)
+    {
+        var (from, to) = NextOfChain(start, end);
+        if (from == to) return;
+        _pieces.Add(new(_nodes[from], end, 0, count, IsEdge: false));
     }
 
     /// <summary>The region of all points whose winding number is inside; 0, as it is far away, must not be.</summary>
     public Region Where(Predicate<int> inside)
     {
+        _edgesPutIn = _edges.Count;
         _contacts.Find();
-        if (_contacts.None && _chains == 1) return _walk.RoundOneLoop(inside);
+        if (_contacts.None && _chains == 1 && !AnyHidden) return _walk.RoundOneLoop(inside);
         Settle();
         _fans.Build();
         _windings.Spread();
         return _walk.Around(inside);
     }
+
+    public bool AnyHidden => _pieces.Count > _edgesPutIn;
 
     public Curve CurveOf(in Edge edge) => Curve.Between(_nodes[edge.Start], _nodes[edge.End], edge.Bulge);
 
@@ -125,24 +131,41 @@ internal sealed class Arrangement : IDisposable
         (_chainStart, _chainEnd, _chains) = (-1, -1, 0);
     }
 
-    private void BeginChain(Point start)
+    /// <summary>The nodes of what is added next; they are one where it is shorter than the tolerance, and then it is left out.</summary>
+    private (int From, int To) NextOfChain(Point start, Point end)
     {
-        _chains++;
-        _first = start;
-        _chainStart = _chainEnd = NewNode(start);
+        if (_chainEnd < 0 || _reached != start)
+        {
+            _chains++;
+            _first = start;
+            _chainStart = _chainEnd = NewNode(start);
+        }
+        _reached = end;
+        var (from, closes) = (_chainEnd, _first == end);
+        if ((end - _nodes[from]).LengthSquared < Tolerance.Merge * Tolerance.Merge)
+        {
+            if (closes) EndChainAtItsStart();
+            return (from, from);
+        }
+        var to = closes ? _chainStart : NewNode(end);
+        _chainEnd = closes ? -1 : to;
+        return (from, to);
     }
 
-    /// <summary>What is left to the start of the chain is shorter than the tolerance: its last edge ends there.</summary>
+    /// <summary>What is left to the start of the chain is shorter than the tolerance: what was added last ends there.</summary>
     private void EndChainAtItsStart()
     {
         if (_chainEnd != _chainStart)
         {
+            ref var piece = ref _pieces[^1];
+            piece = piece with { End = _first };
+            if (piece.IsEdge) _edges[^1] = _edges[^1] with { End = _chainStart };
             // With only two of them they would now be one point, and what they enclose is nothing.
-            _edges[^1] = _edges[^1] with { End = _chainStart };
-            _pieces[^1] = _pieces[^1] with { End = _first };
-            if (_edges[^1].Start != _chainStart) return;
-            _edges.RemoveLast(1);
-            _pieces.RemoveLast(1);
+            if (piece.IsEdge && _edges[^1].Start == _chainStart)
+            {
+                _edges.RemoveLast(1);
+                _pieces.RemoveLast(1);
+            }
         }
         _chainEnd = -1;
     }

@@ -22,8 +22,8 @@ internal sealed class Contacts(Arrangement arrangement)
     private BoxTree _boxes = new();
     private Buffer<Edge> _edges = arrangement.Edges;
 
-    /// <summary>Boxes about the curves as they were put in.</summary>
-    public BoxTree PieceBoxes { get; } = new();
+    /// <summary>Boxes about the edges as they were put in.</summary>
+    public BoxTree EdgeBoxes { get; } = new();
 
     /// <summary>Where edges are to be cut.</summary>
     public Buffer<Cut> Cuts { get; } = new();
@@ -46,7 +46,7 @@ internal sealed class Contacts(Arrangement arrangement)
     /// <summary>Finds the contacts of all edges, as they were put in. Crossings and touching points become new _nodes.</summary>
     public void Find()
     {
-        Build(PieceBoxes);
+        Build(EdgeBoxes);
         _pairs.Clear();
         _boxes.Pairs(_pairs);
         foreach (var (a, b) in _pairs.Items) Compare(a, b);
@@ -87,7 +87,7 @@ internal sealed class Contacts(Arrangement arrangement)
         ref readonly var a = ref _edges[one];
         ref readonly var b = ref _edges[other];
         var (aThenB, bThenA) = (a.End == b.Start, b.End == a.Start);
-        if (aThenB != bThenA && (aThenB ? a.RunsOn : b.RunsOn)) return;
+        if (aThenB && a.RunsOn && AreApart(a.Start, b.End) || bThenA && b.RunsOn && AreApart(b.Start, a.End)) return;
         if (a.Bulge == 0 && b.Bulge == 0 && LinesAreClear(a, b)) return;
         if (a.Start == b.Start && a.End == b.End || aThenB && bThenA)
         {
@@ -103,6 +103,8 @@ internal sealed class Contacts(Arrangement arrangement)
         if (Math.Abs(curveOfA.Curvature) >= Math.Abs(curveOfB.Curvature)) Compare(one, curveOfA, other, curveOfB);
         else Compare(other, curveOfB, one, curveOfA);
     }
+
+    private bool AreApart(int a, int b) => (_nodes[b] - _nodes[a]).LengthSquared >= Tolerance.Merge * Tolerance.Merge;
 
     private Curve CurveOf(in Edge edge) => Curve.Between(_nodes[edge.Start], _nodes[edge.End], edge.Bulge);
 

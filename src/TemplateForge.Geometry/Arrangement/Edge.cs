@@ -10,8 +10,8 @@ namespace TemplateForge.Geometry;
 /// <param name="RunsOn">It is tangent to the edge that begins at its end, so the two meet nowhere else.</param>
 internal readonly record struct Edge(int Start, int End, double Bulge, int Count, int Parent, bool Settled, bool RunsOn);
 
-/// <summary>A curve as it was put in, and how often.</summary>
-internal readonly record struct Piece(Point Start, Point End, double Bulge, int Count)
+/// <summary>A curve as it was put in, and how often; not all are edges of the arrangement.</summary>
+internal readonly record struct Piece(Point Start, Point End, double Bulge, int Count, bool IsEdge)
 {
     public Curve Curve => Curve.Between(Start, End, Bulge);
 }

@@ -4,18 +4,24 @@ namespace TemplateForge.Geometry;
 /// <remarks>
 /// Crossing an edge from its right to its left adds its count; so one ray for each connected part of the arrangement is enough, and
 /// within a face there can be no two opinions. The ray counts the curves as they were put in.
+/// <para>
+/// Hidden lines run through faces and change the winding within them, but not whether it is inside. So with them every face needs
+/// a ray, or an edge beside which one was cast.
+/// </para>
 /// </remarks>
-internal sealed class Windings(Arrangement arrangement, BoxTree pieceBoxes, Fans fans)
+internal sealed class Windings(Arrangement arrangement, BoxTree edgeBoxes, Fans fans)
 {
     private const int Unknown = int.MinValue;
 
     /// <summary>Room in mm that puts a point beyond all doubt on one side of an edge.</summary>
     private const double Room = 1000 * Tolerance.Merge;
 
+    private readonly BoxTree _boxesWithHidden = new();
     private readonly Buffer<int> _winding = new();
-    private readonly Buffer<int> _part = new();
+    private readonly Buffer<int> _reached = new();
     private readonly Buffer<int> _hit = new();
     private Buffer<Edge> _edges = arrangement.Edges;
+    private BoxTree _boxes = new();
 
     /// <summary>Winding number on the left of a half-edge.</summary>
     public int LeftOf(int half) => _winding[half];
@@ -23,82 +29,116 @@ internal sealed class Windings(Arrangement arrangement, BoxTree pieceBoxes, Fans
     public void Spread()
     {
         _edges = arrangement.Edges;
+        _boxes = arrangement.AnyHidden ? BoxesWithHidden() : edgeBoxes;
         _winding.Filled(2 * _edges.Count, Unknown);
-        for (var half = 0; half < _winding.Count; half += 2)
+        for (var half = 0; half < _winding.Count; half++)
         {
-            if (_winding[half] == Unknown) SpreadFrom(half);
+            if (_winding[half] != Unknown) continue;
+            if (arrangement.AnyHidden) CastFor(half);
+            else SpreadFrom(half);
         }
+    }
+
+    private BoxTree BoxesWithHidden()
+    {
+        var leaves = _boxesWithHidden.Leaves(arrangement.Pieces.Count);
+        for (var i = 0; i < leaves.Length; i++)
+        {
+            ref readonly var piece = ref arrangement.Pieces[i];
+            leaves[i] = Bounds.Around(piece.Start, piece.End, piece.Bulge, Tolerance.Merge);
+        }
+        _boxesWithHidden.Build();
+        return _boxesWithHidden;
     }
 
     /// <summary>Winding numbers of a whole connected part: first less that of one of its faces, then as they are.</summary>
     private void SpreadFrom(int seed)
     {
-        _part.Clear();
+        _reached.Clear();
         Reach(seed, 0);
-        for (var i = 0; i < _part.Count; i++)
+        for (var i = 0; i < _reached.Count; i++)
         {
-            var half = _part[i];
-            if (_winding[half ^ 1] != Unknown) continue;
-            var count = _edges[half >> 1].Count;
-            Reach(half ^ 1, _winding[half] - ((half & 1) == 0 ? count : -count));
+            var half = _reached[i];
+            if (_winding[half ^ 1] == Unknown) Reach(half ^ 1, _winding[half] - CountOf(half));
         }
         var clear = ClearHalf(out var beside);
         var less = WindingAt(beside) - _winding[clear];
-        foreach (var half in _part.Items) _winding[half] += less;
+        foreach (var half in _reached.Items) _winding[half] += less;
     }
+
+    /// <summary>Winding numbers of the face of a half-edge, and of the one across the edge beside which the ray is cast.</summary>
+    private void CastFor(int seed)
+    {
+        _reached.Clear();
+        Reach(seed, 0);
+        var clear = ClearHalf(out var beside);
+        var winding = WindingAt(beside);
+        foreach (var half in _reached.Items) _winding[half] = winding;
+        // Across the edge only where no hidden line runs along it, or between it and the point.
+        if (_winding[clear ^ 1] == Unknown && HasRoom(clear, evenOfHidden: true))
+            Reach(clear ^ 1, WindingAt(Beside(clear, Room)) - CountOf(clear));
+    }
+
+    private int CountOf(int half) => (half & 1) == 0 ? _edges[half >> 1].Count : -_edges[half >> 1].Count;
 
     private void Reach(int half, int winding)
     {
         for (; _winding[half] == Unknown; half = fans.Next(half))
         {
             _winding[half] = winding;
-            _part.Add(half);
+            _reached.Add(half);
         }
     }
 
-    /// <summary>A half-edge of the part, and a point of the face on its left that lies well away from all edges.</summary>
+    /// <summary>A half-edge of those reached, and a point of the face on its left that lies well away from all edges.</summary>
     /// <remarks>A ray from there need not know in which order edges lie that are nearer to each other than the tolerance.</remarks>
     private int ClearHalf(out Point beside)
     {
-        var longest = _part[0];
-        foreach (var half in _part.Items)
+        var longest = _reached[0];
+        foreach (var half in _reached.Items)
         {
             if (ChordSquared(half) > ChordSquared(longest)) longest = half;
         }
-        var edge = longest >> 1;
-        var curve = arrangement.CurveOf(_edges[edge]);
-        if (HasRoom(curve.Apex, _edges[edge].Parent))
+        if (HasRoom(longest, evenOfHidden: false))
         {
-            beside = Beside(curve, Room);
-            return 2 * edge;
+            beside = Beside(longest, Room);
+            return longest;
         }
 
-        _part.Items.Sort((a, b) => ChordSquared(b).CompareTo(ChordSquared(a)));
-        var (clearest, clearance) = (longest >> 1, 0.0);
-        foreach (var half in _part.Items)
+        _reached.Items.Sort((a, b) => ChordSquared(b).CompareTo(ChordSquared(a)));
+        var (clearest, clearance) = (longest, 0.0);
+        foreach (var half in _reached.Items)
         {
             var room = RoomAbout(arrangement.CurveOf(_edges[half >> 1]).Apex, except: half >> 1);
-            if (room > clearance) (clearest, clearance) = (half >> 1, room);
+            if (room > clearance) (clearest, clearance) = (half, room);
             if (clearance > Room) break;
         }
-        beside = Beside(arrangement.CurveOf(_edges[clearest]), clearance);
-        return 2 * clearest;
+        beside = Beside(clearest, clearance);
+        return clearest;
+    }
 
-        static Point Beside(in Curve curve, double room) => curve.Apex + curve.Along.Left * (Math.Min(room, curve.Reach / 2) / 2);
+    private Point Beside(int half, double room)
+    {
+        var curve = arrangement.CurveOf(_edges[half >> 1]);
+        var aside = curve.Along.Left * (Math.Min(room, curve.Reach / 2) / 2);
+        return (half & 1) == 0 ? curve.Apex + aside : curve.Apex - aside;
     }
 
     private double ChordSquared(int half) =>
         (arrangement.Nodes[_edges[half >> 1].End] - arrangement.Nodes[_edges[half >> 1].Start]).LengthSquared;
 
-    /// <summary>Whether no curve that was put in, but one, comes near a point.</summary>
-    private bool HasRoom(Point point, int except)
+    /// <summary>Whether nothing that was put in comes near the middle of an edge, but the edge itself.</summary>
+    private bool HasRoom(int half, bool evenOfHidden)
     {
+        ref readonly var edge = ref _edges[half >> 1];
+        var middle = arrangement.CurveOf(edge).Apex;
         _hit.Clear();
-        pieceBoxes.Touching(Bounds.Around(point, Room), _hit);
+        _boxes.Touching(Bounds.Around(middle, Room), _hit);
         foreach (var p in _hit.Items)
         {
             ref readonly var piece = ref arrangement.Pieces[p];
-            if (p != except && Distance(point, piece.Start, piece.End, piece.Curve) < Room) return false;
+            if (p == edge.Parent || !evenOfHidden && !piece.IsEdge) continue;
+            if (Distance(middle, piece.Start, piece.End, piece.Curve) < Room) return false;
         }
         return true;
     }
@@ -123,7 +163,7 @@ internal sealed class Windings(Arrangement arrangement, BoxTree pieceBoxes, Fans
     private int WindingAt(Point point)
     {
         _hit.Clear();
-        pieceBoxes.Touching(Bounds.LeftFrom(point), _hit);
+        _boxes.Touching(Bounds.LeftFrom(point), _hit);
         var winding = 0;
         foreach (var p in _hit.Items)
         {

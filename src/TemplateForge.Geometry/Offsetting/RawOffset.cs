@@ -135,21 +135,12 @@ internal readonly struct RawOffset(Arrangement arrangement, Buffer<Strip> strips
                 Add(from, to);
                 break;
             case Joint.Spokes:
-                Add(from, corner);
-                Add(corner, to);
+                AddSpokes(from, corner, to);
                 break;
             case Joint.Pie:
-                if (strip.Stops)
-                {
-                    Add(from, corner);
-                    Add(corner, strip.Arrived);
-                }
+                if (strip.Stops) AddSpokes(from, corner, strip.Arrived);
                 AddPie(strip, next, corner);
-                if (next.Stops)
-                {
-                    Add(next.Left, corner);
-                    Add(corner, to);
-                }
+                if (next.Stops) AddSpokes(next.Left, corner, to);
                 break;
         }
     }
@@ -169,6 +160,13 @@ internal readonly struct RawOffset(Arrangement arrangement, Buffer<Strip> strips
         var middle = corner + (strip.Arrived - corner).Turned(Angle.FromRadians(turn / 2));
         Add(strip.Arrived, middle, Math.Tan(turn / 8), runsOn: true);
         Add(middle, next.Left, Math.Tan(turn / 8), runsOn: !next.Stops);
+    }
+
+    /// <summary>All along them the corner is nearer than the distance, so they are nowhere on the boundary.</summary>
+    private void AddSpokes(Point from, Point corner, Point to)
+    {
+        arrangement.AddHidden(from, corner, count: 1);
+        arrangement.AddHidden(corner, to, count: 1);
     }
 
     private void Add(Point from, Point to, double bulge = 0, bool runsOn = false) =>
