@@ -80,30 +80,26 @@ internal sealed class Arrangement : IDisposable
         }
     }
 
+    /// <summary>Where it is known beforehand what is inside.</summary>
+    public KnownDiscs Known { get; } = new();
+
     /// <summary>All that is added must close: as many counts run into every point as out of it.</summary>
     /// <param name="start">Where the curve begins.</param>
     /// <param name="end">Where it ends.</param>
     /// <param name="bulge">tan(sweep / 4).</param>
     /// <param name="count">How often the boundary runs along it.</param>
     /// <param name="runsOn">Whether what is added next begins at its end and is tangent to it there.</param>
-    public void Add(Point start, Point end, double bulge, int count, bool runsOn = false)
+    /// <param name="hidden">
+    /// Whether it is known not to be on the boundary of what is inside: it counts for the winding, but needs no node where it
+    /// crosses something.
+    /// </param>
+    public void Add(Point start, Point end, double bulge, int count, bool runsOn = false, bool hidden = false)
     {
         var (from, to) = NextOfChain(start, end);
         if (from == to) return;
         var flattened = Flattened(_nodes[from], end, bulge);
-        _edges.Add(new(from, to, flattened, count, _pieces.Count, Settled: false, runsOn));
-        _pieces.Add(new(_nodes[from], end, flattened, count, IsEdge: true));
-    }
-
-    /// <summary>
-    /// Adds a line that is known not to be on the boundary of what is inside: it counts for the winding, but needs no node where
-    /// it crosses something.
-    /// </summary>
-    public void AddHidden(Point start, Point end, int count)
-    {
-        var (from, to) = NextOfChain(start, end);
-        if (from == to) return;
-        _pieces.Add(new(_nodes[from], end, 0, count, IsEdge: false));
+        if (!hidden) _edges.Add(new(from, to, flattened, count, _pieces.Count, Settled: false, runsOn));
+        _pieces.Add(new(_nodes[from], end, flattened, count, IsEdge: !hidden, Known.Near));
     }
 
     /// <summary>The region of all points whose winding number is inside; 0, as it is far away, must not be.</summary>
@@ -128,6 +124,7 @@ internal sealed class Arrangement : IDisposable
         _nodes.Clear();
         _edges.Clear();
         _contacts.Clear();
+        Known.Clear();
         (_chainStart, _chainEnd, _chains) = (-1, -1, 0);
     }
 

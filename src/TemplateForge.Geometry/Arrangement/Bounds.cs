@@ -8,6 +8,9 @@ internal readonly struct Bounds(Vector256<double> sides)
 {
     private readonly Vector256<double> _sides = sides;
 
+    /// <summary>Holds nothing yet.</summary>
+    public static Bounds None => new(Vector256.Create(double.PositiveInfinity));
+
     /// <summary>Holds a line, or an arc of at most half a circle, and every point nearer to it than a margin.</summary>
     /// <remarks>Such an arc lies in the rectangle over its chord that is as high as it rises.</remarks>
     public static Bounds Around(Point start, Point end, double bulge, double margin)

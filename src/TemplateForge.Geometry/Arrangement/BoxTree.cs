@@ -6,6 +6,7 @@ internal sealed class BoxTree
 {
     private const int Fan = 4;
     private const int FewEnoughToTryAll = 10;
+    private const int FewEnoughToScan = 50;
 
     private readonly Buffer<Bounds> _boxes = new();
     private readonly Buffer<int> _levels = new();
@@ -64,7 +65,16 @@ internal sealed class BoxTree
     /// <summary>All boxes that touch another box.</summary>
     public void Touching(Bounds box, Buffer<int> leaves)
     {
-        if (_count > 0) Touching(_levels.Count - 2, 0, box, leaves);
+        if (_count > FewEnoughToScan)
+        {
+            Touching(_levels.Count - 2, 0, box, leaves);
+            return;
+        }
+        var boxes = _boxes.Items[.._count];
+        for (var i = 0; i < boxes.Length; i++)
+        {
+            if (boxes[i].Touches(box)) leaves.Add(i);
+        }
     }
 
     private void Touching(int level, int node, Bounds box, Buffer<int> leaves)

@@ -36,6 +36,12 @@ internal sealed class Joining(Arrangement arrangement)
     {
         var steps = _steps.Items;
         _segments.Clear();
+        if (steps.Length == 2)
+        {
+            // Two sides of something; and a full circle is two arcs.
+            foreach (ref readonly var step in steps) _segments.Add(Segment.Trusted(step.Start, step.End, step.Bulge));
+            return;
+        }
         var begin = 0;
         for (var i = 0; i < steps.Length; i++)
         {

@@ -23,6 +23,9 @@ internal static class Ray
         return crossings + CrossingOfRun(curve, at, end, from);
     }
 
+    /// <summary>The same for an edge that lies to the left of the point as a whole: what it crosses more than once cancels out.</summary>
+    public static int CrossingsOfAllToTheLeft(Point start, Point end, Point from) => (start.Y > from.Y ? 1 : 0) - (end.Y > from.Y ? 1 : 0);
+
     /// <summary>The same for a part of a curve that nowhere turns back, neither in x nor in y.</summary>
     private static int CrossingOfRun(Curve curve, Point start, Point end, Point from)
     {

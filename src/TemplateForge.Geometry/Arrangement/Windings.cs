@@ -31,6 +31,7 @@ internal sealed class Windings(Arrangement arrangement, BoxTree edgeBoxes, Fans 
         _edges = arrangement.Edges;
         _boxes = arrangement.AnyHidden ? BoxesWithHidden() : edgeBoxes;
         _winding.Filled(2 * _edges.Count, Unknown);
+        if (arrangement.AnyHidden) TakeKnown();
         for (var half = 0; half < _winding.Count; half++)
         {
             if (_winding[half] != Unknown) continue;
@@ -51,6 +52,22 @@ internal sealed class Windings(Arrangement arrangement, BoxTree edgeBoxes, Fans 
         return _boxesWithHidden;
     }
 
+    /// <summary>Gives the faces on both sides of an edge the known winding where its middle lies in a known disc.</summary>
+    private void TakeKnown()
+    {
+        var known = arrangement.Known;
+        for (var e = 0; e < _edges.Count; e++)
+        {
+            if (_winding[2 * e] != Unknown && _winding[2 * e + 1] != Unknown) continue;
+            ref readonly var edge = ref _edges[e];
+            var (start, end) = (arrangement.Nodes[edge.Start], arrangement.Nodes[edge.End]);
+            var middle = start.MidpointTo(end) - (end - start).Left * (edge.Bulge / 2);
+            if (!known.Hold(middle, around: 0, arrangement.Pieces[edge.Parent].Disc)) continue;
+            Reach(2 * e, known.Winding);
+            Reach(2 * e + 1, known.Winding);
+        }
+    }
+
     /// <summary>Winding numbers of a whole connected part: first less that of one of its faces, then as they are.</summary>
     private void SpreadFrom(int seed)
     {
@@ -61,7 +78,7 @@ internal sealed class Windings(Arrangement arrangement, BoxTree edgeBoxes, Fans 
             var half = _reached[i];
             if (_winding[half ^ 1] == Unknown) Reach(half ^ 1, _winding[half] - CountOf(half));
         }
-        var clear = ClearHalf(out var beside);
+        var clear = ClearHalf(out var beside, out _);
         var less = WindingAt(beside) - _winding[clear];
         foreach (var half in _reached.Items) _winding[half] += less;
     }
@@ -71,12 +88,10 @@ internal sealed class Windings(Arrangement arrangement, BoxTree edgeBoxes, Fans 
     {
         _reached.Clear();
         Reach(seed, 0);
-        var clear = ClearHalf(out var beside);
+        var clear = ClearHalf(out var beside, out var evenOfHidden);
         var winding = WindingAt(beside);
         foreach (var half in _reached.Items) _winding[half] = winding;
-        // Across the edge only where no hidden line runs along it, or between it and the point.
-        if (_winding[clear ^ 1] == Unknown && HasRoom(clear, evenOfHidden: true))
-            Reach(clear ^ 1, WindingAt(Beside(clear, Room)) - CountOf(clear));
+        if (evenOfHidden && _winding[clear ^ 1] == Unknown) Reach(clear ^ 1, winding - CountOf(clear));
     }
 
     private int CountOf(int half) => (half & 1) == 0 ? _edges[half >> 1].Count : -_edges[half >> 1].Count;
@@ -92,19 +107,22 @@ internal sealed class Windings(Arrangement arrangement, BoxTree edgeBoxes, Fans 
 
     /// <summary>A half-edge of those reached, and a point of the face on its left that lies well away from all edges.</summary>
     /// <remarks>A ray from there need not know in which order edges lie that are nearer to each other than the tolerance.</remarks>
-    private int ClearHalf(out Point beside)
+    /// <param name="beside">The point.</param>
+    /// <param name="evenOfHidden">Whether no hidden line runs along the edge either, or between it and the point.</param>
+    private int ClearHalf(out Point beside, out bool evenOfHidden)
     {
         var longest = _reached[0];
         foreach (var half in _reached.Items)
         {
             if (ChordSquared(half) > ChordSquared(longest)) longest = half;
         }
-        if (HasRoom(longest, evenOfHidden: false))
+        if (HasRoom(longest, out evenOfHidden))
         {
             beside = Beside(longest, Room);
             return longest;
         }
 
+        evenOfHidden = false;
         _reached.Items.Sort((a, b) => ChordSquared(b).CompareTo(ChordSquared(a)));
         var (clearest, clearance) = (longest, 0.0);
         foreach (var half in _reached.Items)
@@ -127,18 +145,20 @@ internal sealed class Windings(Arrangement arrangement, BoxTree edgeBoxes, Fans 
     private double ChordSquared(int half) =>
         (arrangement.Nodes[_edges[half >> 1].End] - arrangement.Nodes[_edges[half >> 1].Start]).LengthSquared;
 
-    /// <summary>Whether nothing that was put in comes near the middle of an edge, but the edge itself.</summary>
-    private bool HasRoom(int half, bool evenOfHidden)
+    /// <summary>Whether no edge, as it was put in, comes near the middle of an edge but that itself.</summary>
+    private bool HasRoom(int half, out bool evenOfHidden)
     {
         ref readonly var edge = ref _edges[half >> 1];
         var middle = arrangement.CurveOf(edge).Apex;
+        evenOfHidden = true;
         _hit.Clear();
         _boxes.Touching(Bounds.Around(middle, Room), _hit);
         foreach (var p in _hit.Items)
         {
             ref readonly var piece = ref arrangement.Pieces[p];
-            if (p == edge.Parent || !evenOfHidden && !piece.IsEdge) continue;
-            if (Distance(middle, piece.Start, piece.End, piece.Curve) < Room) return false;
+            if (p == edge.Parent || Distance(middle, piece.Start, piece.End, piece.Curve) >= Room) continue;
+            if (piece.IsEdge) return false;
+            evenOfHidden = false;
         }
         return true;
     }
@@ -168,7 +188,9 @@ internal sealed class Windings(Arrangement arrangement, BoxTree edgeBoxes, Fans 
         foreach (var p in _hit.Items)
         {
             ref readonly var piece = ref arrangement.Pieces[p];
-            winding += piece.Count * Ray.Crossings(piece.Curve, piece.Start, piece.End, point);
+            winding += piece.Count * (point.X > _boxes[p].MaxX
+                ? Ray.CrossingsOfAllToTheLeft(piece.Start, piece.End, point)
+                : Ray.Crossings(piece.Curve, piece.Start, piece.End, point));
         }
         return winding;
     }

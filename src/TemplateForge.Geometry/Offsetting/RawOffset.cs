@@ -38,6 +38,9 @@ internal readonly struct RawOffset(Arrangement arrangement, Buffer<Strip> strips
         strips.Clear();
         foreach (var segment in segments) strips.Add(Strip.Of(segment, distance));
 
+        var firstDisc = arrangement.Known.Count;
+        foreach (var segment in segments) arrangement.Known.Add(segment.Start);
+
         var kites = new CommonRoom();
         for (var i = 0; i < count; i++)
         {
@@ -51,6 +54,7 @@ internal readonly struct RawOffset(Arrangement arrangement, Buffer<Strip> strips
         {
             var next = i + 1 < count ? i + 1 : 0;
             var before = i > 0 ? i - 1 : count - 1;
+            arrangement.Known.Near = firstDisc + i;
             AddFarSide(strips[i], cutBefore: strips[before].Joint == Joint.ShortCut, strips[before].Cut);
             AddJoint(strips[i], strips[next], segments[next].Start);
         }
@@ -165,12 +169,20 @@ internal readonly struct RawOffset(Arrangement arrangement, Buffer<Strip> strips
     /// <summary>All along them the corner is nearer than the distance, so they are nowhere on the boundary.</summary>
     private void AddSpokes(Point from, Point corner, Point to)
     {
-        arrangement.AddHidden(from, corner, count: 1);
-        arrangement.AddHidden(corner, to, count: 1);
+        arrangement.Add(from, corner, bulge: 0, count: 1, hidden: true);
+        arrangement.Add(corner, to, bulge: 0, count: 1, hidden: true);
     }
 
     private void Add(Point from, Point to, double bulge = 0, bool runsOn = false) =>
-        arrangement.Add(from, to, bulge, count: 1, runsOn);
+        arrangement.Add(from, to, bulge, count: 1, runsOn, hidden: IsCovered(from, to));
+
+    /// <summary>Whether a line or an arc of at most half a circle is found to lie nearer to a corner than the distance, as a whole.</summary>
+    private bool IsCovered(Point from, Point to)
+    {
+        var square = (to - from).LengthSquared;
+        // Not worth asking where the sides are long.
+        return square < distance * distance && arrangement.Known.Hold(from.MidpointTo(to), Math.Sqrt(square) / 2, arrangement.Known.Near);
+    }
 
     /// <summary>Whether all kites so far have room in common: a box that they all reach into.</summary>
     private struct CommonRoom
