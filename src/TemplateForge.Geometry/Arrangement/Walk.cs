@@ -15,6 +15,8 @@ internal sealed class Walk(Arrangement arrangement, Fans fans, Windings windings
     /// <summary>The region of all faces whose winding number is inside, outer contours before holes.</summary>
     public Region Around(Predicate<int> inside)
     {
+        _outer.Clear();
+        _holes.Clear();
         // Kept are the half-edges with the inside on their left only. Faces alternate about every node, so they always close.
         var kept = _kept.Sized(2 * arrangement.Edges.Count);
         for (var h = 0; h < kept.Length; h += 2)
@@ -56,9 +58,9 @@ internal sealed class Walk(Arrangement arrangement, Fans fans, Windings windings
             _walk.Add(half);
             var place = _placeOf[fans.Origin(half ^ 1)];
             if (place >= 0) TakeLoop(place);
-            half = Following(half, first);
         }
-        while (half != first);
+        while (TryFollow(ref half, first));
+        foreach (var left in _walk.Items) _placeOf[fans.Origin(left)] = -1;
     }
 
     private void TakeLoop(int from)
@@ -74,19 +76,22 @@ internal sealed class Walk(Arrangement arrangement, Fans fans, Windings windings
         if (_joining.TryContour(out var contour, out var counterClockwise)) (counterClockwise ? _outer : _holes).Add(contour);
     }
 
-    /// <summary>The next half-edge of the boundary, across edges that have the inside on both sides.</summary>
-    private int Following(int half, int first)
+    /// <summary>Goes on along the boundary, across edges that have the inside on both sides, until it is back at the first.</summary>
+    private bool TryFollow(ref int half, int first)
     {
         var next = fans.Next(half);
-        while (!_kept[next] && next != first) next = fans.Next(next ^ 1);
-        return next;
+        while (!_kept[next] && next != first)
+        {
+            if (next == (half ^ 1)) return false; // all round the node, and nothing goes on
+            next = fans.Next(next ^ 1);
+        }
+        half = next;
+        return next != first;
     }
 
     private Region Gathered()
     {
         ImmutableArray<Contour> contours = [.. _outer, .. _holes];
-        _outer.Clear();
-        _holes.Clear();
         return contours.IsEmpty ? Region.Empty : new(contours);
     }
 }

@@ -35,8 +35,7 @@ internal sealed class Windings(Arrangement arrangement, BoxTree edgeBoxes, Fans 
         for (var half = 0; half < _winding.Count; half++)
         {
             if (_winding[half] != Unknown) continue;
-            if (arrangement.AnyHidden) CastFor(half);
-            else SpreadFrom(half);
+            if (arrangement.AnyHidden || !TrySpreadFrom(half)) CastFor(half);
         }
     }
 
@@ -69,18 +68,31 @@ internal sealed class Windings(Arrangement arrangement, BoxTree edgeBoxes, Fans 
     }
 
     /// <summary>Winding numbers of a whole connected part: first less that of one of its faces, then as they are.</summary>
-    private void SpreadFrom(int seed)
+    /// <remarks>
+    /// False, and none given, where two ways to a face do not agree: then edges about some node are out of order, and every face
+    /// has to be asked by itself.
+    /// </remarks>
+    private bool TrySpreadFrom(int seed)
     {
         _reached.Clear();
         Reach(seed, 0);
+        var agree = true;
         for (var i = 0; i < _reached.Count; i++)
         {
             var half = _reached[i];
-            if (_winding[half ^ 1] == Unknown) Reach(half ^ 1, _winding[half] - CountOf(half));
+            var across = _winding[half] - CountOf(half);
+            if (_winding[half ^ 1] == Unknown) Reach(half ^ 1, across);
+            else agree &= _winding[half ^ 1] == across;
+        }
+        if (!agree)
+        {
+            foreach (var half in _reached.Items) _winding[half] = Unknown;
+            return false;
         }
         var clear = ClearHalf(out var beside, out _);
         var less = WindingAt(beside) - _winding[clear];
         foreach (var half in _reached.Items) _winding[half] += less;
+        return true;
     }
 
     /// <summary>Winding numbers of the face of a half-edge, and of the one across the edge beside which the ray is cast.</summary>
