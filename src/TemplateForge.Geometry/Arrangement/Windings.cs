@@ -22,6 +22,7 @@ internal sealed class Windings(Arrangement arrangement, BoxTree edgeBoxes, Fans 
     private readonly Buffer<int> _hit = new();
     private Buffer<Edge> _edges = arrangement.Edges;
     private BoxTree _boxes = new();
+    private Comparison<int>? _longestFirst;
 
     /// <summary>Winding number on the left of a half-edge.</summary>
     public int LeftOf(int half) => _winding[half];
@@ -135,7 +136,7 @@ internal sealed class Windings(Arrangement arrangement, BoxTree edgeBoxes, Fans 
         }
 
         evenOfHidden = false;
-        _reached.Items.Sort((a, b) => ChordSquared(b).CompareTo(ChordSquared(a)));
+        _reached.Items.Sort(_longestFirst ??= (a, b) => ChordSquared(b).CompareTo(ChordSquared(a)));
         var (clearest, clearance) = (longest, 0.0);
         foreach (var half in _reached.Items)
         {
