@@ -19,7 +19,7 @@ namespace TemplateForge.Geometry;
 /// have a point in common, would none be left; so there one corner keeps its spokes.
 /// </para>
 /// </remarks>
-internal readonly struct RawOffset(Arrangement arrangement, Buffer<Strip> strips, double distance)
+internal readonly struct RawOffset(Arrangement arrangement, Buffer<Strip> strips, double distance, CornerStyle corners)
 {
     /// <summary>
     /// Near a full reversal, in radians, it cannot be told which way a corner turns. A pie is right for both, as it never reaches too far.
@@ -61,16 +61,17 @@ internal readonly struct RawOffset(Arrangement arrangement, Buffer<Strip> strips
     {
         var (into, outOf) = (strip.EndDirection, next.StartDirection);
         var (sine, cosine) = (into.Cross(outOf), into.Dot(outOf));
-        var parts = sine * distance > 0 || cosine < _cosineNearReversal;
+        var reverses = cosine < _cosineNearReversal;
+        var parts = sine * distance > 0 || (reverses && corners.IsRound);
         if ((next.Left - strip.Arrived).LengthSquared < Tolerance.Merge * Tolerance.Merge && !strip.Stops && !next.Stops && cosine > 0)
         {
             (strip.Joint, strip.RunsOn) = (Joint.Meeting, Math.Abs(sine) < Tangent);
         }
         else if (parts)
         {
-            (strip.Joint, strip.RunsOn) = (Joint.Pie, true);
+            (strip.Joint, strip.RunsOn) = (Joint.Pie, corners.IsRound);
         }
-        else if (!strip.Stops && !next.Stops && TryCut(strip, next, corner, sine, cosine, out var cut))
+        else if (!reverses && !strip.Stops && !next.Stops && TryCut(strip, next, corner, sine, cosine, out var cut))
         {
             (strip.Joint, strip.Cut) = (Joint.ShortCut, cut);
             kites.Add(corner, cut, strip, next);
@@ -144,7 +145,8 @@ internal readonly struct RawOffset(Arrangement arrangement, Buffer<Strip> strips
                     Add(from, corner);
                     Add(corner, strip.Arrived);
                 }
-                AddPie(strip, next, corner);
+                if (corners.IsRound) AddPie(strip, next, corner);
+                else CornerPiece.Add(arrangement, corner, strip, next, distance, corners);
                 if (next.Stops)
                 {
                     Add(next.Left, corner);
