@@ -10,7 +10,7 @@ public class ManyRegionsTests
 
     // Definition: in how many of them a point lies, counted one by one. Tried on either side of all their boundaries.
     [Fact]
-    public void A_handful_of_grid_shapes_combines_as_the_counts_of_its_points_say() => Handfuls.Check(60, (regions, _) =>
+    public void A_handful_of_grid_shapes_combines_as_the_counts_of_its_points_say() => Handfuls.Check(40, (regions, _) =>
     {
         ByDefinition[] asked = [.. regions.Select(r => new ByDefinition(r))];
         var (union, intersection) = (new ByDefinition(Combination.Union(regions)), new ByDefinition(Combination.Intersection(regions)));
@@ -34,7 +34,7 @@ public class ManyRegionsTests
 
     // |A or B or C …| of all, two at a time, is what it is at once; and their order does not matter.
     [Fact]
-    public void At_once_or_one_by_one_in_any_order_areas_are_the_same() => Handfuls.Check(80, (regions, seed) =>
+    public void At_once_or_one_by_one_in_any_order_areas_are_the_same() => Handfuls.Check(40, (regions, seed) =>
     {
         Region[] shuffled = [.. regions];
         new Random(seed).Shuffle(shuffled);

@@ -124,11 +124,11 @@ public class CornerStyleTests
 
     [Fact]
     public void Grid_shapes_with_mitred_and_flat_corners_are_their_region_strips_and_corner_pieces() =>
-        Gen.Select(Offsets, Limits).Check(250, IsAsDefined);
+        Gen.Select(Offsets, Limits).Check(150, IsAsDefined);
 
     [Fact]
     public void Stars_with_needles_and_mitred_or_flat_corners_are_their_region_strips_and_corner_pieces() =>
-        Gen.Select(Gen.Select(Testing.Shapes.Star.Select(Region.Of), Gen.OneOf(Gen.Double[0.1, 12], Gen.Double[-12, -0.1])), Limits).Check(150, IsAsDefined);
+        Gen.Select(Gen.Select(Testing.Shapes.Star.Select(Region.Of), Gen.OneOf(Gen.Double[0.1, 12], Gen.Double[-12, -0.1])), Limits).Check(80, IsAsDefined);
 
     // Each takes in the one before; all of them what round corners take in that a mitre does not.
     [Fact]

@@ -73,14 +73,14 @@ public class PathOffsetTests
 
     // Definition: at the distance, no nearer, on that side; and whatever is so is there.
     [Fact]
-    public void Runs_are_at_the_distance_on_their_side_and_nothing_is_missing() => Offsets.Check(300, (path, distance) =>
+    public void Runs_are_at_the_distance_on_their_side_and_nothing_is_missing() => Offsets.Check(150, (path, distance) =>
     {
         IsOffset(path.OffsetToRight(distance), path, distance);
         IsOffset([.. path.OffsetToLeft(distance).Select(run => run.Reversed())], path.Reversed(), distance);
     });
 
     [Fact]
-    public void Moving_turning_and_mirroring_commute_with_moving_aside() => Offsets.Check(60, (path, distance) =>
+    public void Moving_turning_and_mirroring_commute_with_moving_aside() => Offsets.Check(40, (path, distance) =>
     {
         var expected = path.OffsetToRight(distance).Sum(run => run.Length);
         foreach (var (name, by) in Symmetries.Placements)

@@ -116,23 +116,23 @@ public class SplittingTests
         Has(island.Parts(), 256 - 16 * Math.PI, 1200);
     }
 
-    // What the areas of the parts add up to, what their union is, that each is one, and that the path runs within none of them
-    // but where it hangs in the air: two points a hair to its left and right belong to one part only there.
+    // Areas add up, the union is the region, each part is one, and it does not matter which way the path runs or where it all lies.
     [Fact]
     public void Parts_are_whole_apart_and_together_the_region() =>
-        Gen.Select(Testing.Shapes.GridRegion, Paths.OnGrid).Check(300, IsSplit);
+        Gen.Select(Testing.Shapes.GridRegion, Paths.OnGrid).Check(40, IsSplit);
 
     [Fact]
     public void Parts_off_the_grid_are_whole_apart_and_together_the_region() =>
         Gen.Select(Testing.Shapes.Star.Select(Region.Of), Gen.OneOf(Paths.OffGrid, Paths.NearlyTangent)
-            .Select(p => p.Placed(Placement.Moved(new(-20, -20))))).Check(150, IsSplit);
+            .Select(p => p.Placed(Placement.Moved(new(-20, -20))))).Check(20, IsSplit);
 
-    // A slot as narrow as nothing leaves the same parts: their number is that of the region less a slot of 2 µm along the path.
+    // A slot as narrow as nothing leaves the same parts: their number is that of the region less a slot of 0.1 µm along the path; those that such a
+    // slot might eat up are not counted.
     [Fact]
     public void There_are_as_many_parts_as_a_very_narrow_slot_leaves() =>
         Gen.Select(Testing.Shapes.GridRegion, Paths.OnGrid).Check(150, (region, path) =>
         {
-            var left = region.Subtract(path.Slot(0.002));
+            var left = region.Subtract(path.Slot(0.0001));
             var expected = left.Parts().Count(p => p.Area > 0.1);
             Law.AreEqual(expected, region.SplitBy(path).Count(p => p.Area > 0.1), 0, "The number of parts");
         });
