@@ -19,7 +19,7 @@ namespace TemplateForge.Geometry;
 /// have a point in common, would none be left; so there one corner keeps its spokes.
 /// </para>
 /// </remarks>
-internal readonly struct RawOffset(Arrangement arrangement, Buffer<Strip> strips, double distance)
+internal readonly struct RawOffset(Arrangement arrangement, Buffer<Strip> strips, double distance, CornerStyle corners)
 {
     /// <summary>
     /// Near a full reversal, in radians, it cannot be told which way a corner turns. A pie is right for both, as it never reaches too far.
@@ -65,16 +65,17 @@ internal readonly struct RawOffset(Arrangement arrangement, Buffer<Strip> strips
     {
         var (into, outOf) = (strip.EndDirection, next.StartDirection);
         var (sine, cosine) = (into.Cross(outOf), into.Dot(outOf));
-        var parts = sine * distance > 0 || cosine < _cosineNearReversal;
+        var reverses = cosine < _cosineNearReversal;
+        var parts = sine * distance > 0 || (reverses && corners.IsRound);
         if ((next.Left - strip.Arrived).LengthSquared < Tolerance.Merge * Tolerance.Merge && !strip.Stops && !next.Stops && cosine > 0)
         {
             (strip.Joint, strip.RunsOn) = (Joint.Meeting, Math.Abs(sine) < Tangent);
         }
         else if (parts)
         {
-            (strip.Joint, strip.RunsOn) = (Joint.Pie, true);
+            (strip.Joint, strip.RunsOn) = (Joint.Pie, corners.IsRound);
         }
-        else if (!strip.Stops && !next.Stops && TryCut(strip, next, corner, sine, cosine, out var cut))
+        else if (!reverses && MayCut(strip, next, cosine) && TryCut(strip, next, corner, sine, cosine, out var cut))
         {
             (strip.Joint, strip.Cut) = (Joint.ShortCut, cut);
             kites.Add(corner, cut, strip, next);
@@ -84,6 +85,12 @@ internal readonly struct RawOffset(Arrangement arrangement, Buffer<Strip> strips
             strip.Joint = Joint.Spokes;
         }
     }
+
+    /// <summary>Whether a kite there would surely be covered twice, or what it is not covered by twice be near a foot elsewhere.</summary>
+    /// <remarks>Where corners are not round, being near is not enough: then it must lie in both strips as a whole.</remarks>
+    private bool MayCut(in Strip strip, in Strip next, double cosine) => corners.IsRound
+        ? !strip.Stops && !next.Stops
+        : strip.Bulge == 0 && next.Bulge == 0 && cosine >= 0;
 
     /// <summary>Where the far sides of two strips cross, the nearest to the corner for both.</summary>
     private bool TryCut(in Strip strip, in Strip next, Point corner, double sine, double cosine, out Point cut)
@@ -143,7 +150,8 @@ internal readonly struct RawOffset(Arrangement arrangement, Buffer<Strip> strips
                 break;
             case Joint.Pie:
                 if (strip.Stops) AddSpokes(from, corner, strip.Arrived);
-                AddPie(strip, next, corner);
+                if (corners.IsRound) AddPie(strip, next, corner);
+                else CornerPiece.Add(arrangement, corner, strip, next, distance, corners);
                 if (next.Stops) AddSpokes(next.Left, corner, to);
                 break;
         }
@@ -166,11 +174,11 @@ internal readonly struct RawOffset(Arrangement arrangement, Buffer<Strip> strips
         Add(middle, next.Left, Math.Tan(turn / 8), runsOn: !next.Stops);
     }
 
-    /// <summary>All along them the corner is nearer than the distance, so they are nowhere on the boundary.</summary>
+    /// <summary>All along them the corner is nearer than the distance, so with round corners they are nowhere on the boundary.</summary>
     private void AddSpokes(Point from, Point corner, Point to)
     {
-        arrangement.Add(from, corner, bulge: 0, count: 1, hidden: true);
-        arrangement.Add(corner, to, bulge: 0, count: 1, hidden: true);
+        arrangement.Add(from, corner, bulge: 0, count: 1, hidden: corners.IsRound);
+        arrangement.Add(corner, to, bulge: 0, count: 1, hidden: corners.IsRound);
     }
 
     private void Add(Point from, Point to, double bulge = 0, bool runsOn = false) =>

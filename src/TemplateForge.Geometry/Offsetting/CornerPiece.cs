@@ -1,0 +1,25 @@
+namespace TemplateForge.Geometry;
+
+/// <summary>The outer side of a mitred or flat corner piece.</summary>
+internal static class CornerPiece
+{
+    /// <summary>Adds it, from where one strip arrived to where the next one left.</summary>
+    /// <remarks>
+    /// The bisector meets both tangents at 1 / cos(θ / 2) = √(2 / (1 + cos θ)) distances from the corner. Towards a full reversal
+    /// the flat piece gets as thin as it takes to be told on which side of it the corner parts; so neither answer is wrong.
+    /// </remarks>
+    public static void Add(
+        Arrangement arrangement, Point corner, in Strip strip, in Strip next, double distance, CornerStyle style)
+    {
+        var cosine = strip.EndDirection.Dot(next.StartDirection);
+        var reach = Math.Sqrt(2 / (1 + cosine));
+        if (style.Limit > 1 && Math.Abs(distance) * (reach - style.Limit) <= Tolerance.Merge)
+        {
+            var tip = corner - (strip.EndDirection + next.StartDirection).Left * (distance / (1 + cosine));
+            arrangement.Add(strip.Arrived, tip, bulge: 0, count: 1);
+            arrangement.Add(tip, next.Left, bulge: 0, count: 1);
+            return;
+        }
+        arrangement.Add(strip.Arrived, next.Left, bulge: 0, count: 1);
+    }
+}
