@@ -35,7 +35,7 @@ internal sealed class Hunt(Options options)
             foreach (var worker in workers)
             {
                 if (_clock.Elapsed - worker.Since < _stuck) continue;
-                Report(worker.Now, worker.Law, $"it has not ended after {_stuck.TotalSeconds} s", shrunk: null);
+                Report(worker.Now, worker.Law, $"it has not ended after {_stuck.TotalSeconds} s", worker.Trial);
                 lock (_printing) _found[(worker.Now.Family.Name, worker.Law)] = 1;
                 return Sum();
             }
@@ -82,6 +82,8 @@ internal sealed class Hunt(Options options)
     {
         public (Family Family, int Number) Now { get; private set; }
 
+        public Trial? Trial { get; private set; }
+
         public string Law { get; private set; } = "";
 
         /// <summary>When it last turned to something new.</summary>
@@ -108,7 +110,8 @@ internal sealed class Hunt(Options options)
             (Law, Since) = ("Drawing", hunt._clock.Elapsed);
             try
             {
-                trial = Now.Family.Case(hunt.Options.Seed, Now.Number);
+                Trial = null;
+                trial = Trial = Now.Family.Case(hunt.Options.Seed, Now.Number);
             }
 #pragma warning disable CA1031 // whatever is thrown is the finding
             catch (Exception trouble)

@@ -119,7 +119,8 @@ public static class Laws
     {
         var source = trial.Regions[0];
         if (source.IsEmpty) return;
-        var shortest = source.Contours.Min(c => c.Segments.Min(s => s.Start.DistanceTo(s.End)));
+        var offset = source.Offset(trial.First);
+        var shortest = source.Contours.Concat(offset.Contours).Min(c => c.Segments.Min(s => s.Start.DistanceTo(s.End)));
         var farthest = Reach(source.Bounds) + Math.Abs(trial.First);
         foreach (var wanted in (ReadOnlySpan<double>)[1e-3, 0.037, 25.4, 1e4])
         {
@@ -127,7 +128,7 @@ public static class Laws
             var by = Placement.Scaled(scale, Point.Origin);
             var scaled = source.Placed(by);
             Law.HaveSameBoundary(
-                source.Offset(trial.First).Placed(by), scaled.Offset(trial.First * scale), Tolerance.Length * (1 + scale), $"scaled by {scale}, the offset", scaled);
+                offset.Placed(by), scaled.Offset(trial.First * scale), Tolerance.Length * (1 + scale), $"scaled by {scale}, the offset", scaled);
         }
 
         static double Reach(Box bounds) =>
