@@ -52,6 +52,6 @@ public static class Symmetries
         }
     }
 
-    private static Contour BegunAt(int vertex, Contour contour) =>
+    public static Contour BegunAt(int vertex, Contour contour) =>
         new(contour.Segments.Skip(vertex).Concat(contour.Segments.Take(vertex)));
 }

@@ -1,3 +1,5 @@
+using TemplateForge.Testing;
+
 namespace TemplateForge.Geometry.Tests;
 
 internal static class SweptLaw

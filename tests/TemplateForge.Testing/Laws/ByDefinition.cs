@@ -1,9 +1,16 @@
-namespace TemplateForge.Geometry.Tests;
+using TemplateForge.Geometry;
 
-/// <summary>Inside and distance of a region straight from their definitions, sharing nothing with what they judge.</summary>
-internal sealed class ByDefinition(Region region)
+namespace TemplateForge.Testing;
+
+/// <summary>Inside and distance straight from their definitions, sharing nothing with what they judge.</summary>
+public sealed class ByDefinition(IEnumerable<Contour> contours)
 {
-    private readonly Side[] _sides = [.. region.Contours.SelectMany(c => c.Segments).Select(s => new Side(s))];
+    private readonly Side[] _sides = [.. contours.SelectMany(c => c.Segments).Select(s => new Side(s))];
+
+    public ByDefinition(Region region)
+        : this(region.Contours)
+    {
+    }
 
     /// <summary>Distance to the boundary, negative inside.</summary>
     public double SignedDistance(Point p) => Encloses(p) ? -DistanceToBoundary(p) : DistanceToBoundary(p);
@@ -15,12 +22,14 @@ internal sealed class ByDefinition(Region region)
         return nearest;
     }
 
+    public bool Encloses(Point p) => WindingAround(p) >= 1;
+
     /// <summary>Adds up the angles under which the boundary is seen.</summary>
-    public bool Encloses(Point p)
+    public int WindingAround(Point p)
     {
         var turns = 0.0;
         foreach (var side in _sides) turns += side.TurnsRound(p);
-        return Math.Round(turns) >= 1;
+        return (int)Math.Round(turns);
     }
 
     private readonly struct Side(Segment segment)

@@ -1,15 +1,17 @@
 using NetTopologySuite.Geometries;
 using NetTopologySuite.Operation.Buffer;
 using NetTopologySuite.Operation.OverlayNG;
+using TemplateForge.Geometry;
+using Point = TemplateForge.Geometry.Point;
 
-namespace TemplateForge.Geometry.Tests;
+namespace TemplateForge.Testing;
 
 /// <summary>An independent polygon engine, on input whose arcs are flattened to half a micrometre.</summary>
 /// <remarks>
 /// Every arc loses at most <see cref="Flattening"/> of height, also when it is moved out, so areas agree within that times the
 /// boundary.
 /// </remarks>
-internal static class Referee
+public static class Referee
 {
     public const double Flattening = 0.0005;
 
