@@ -22,7 +22,8 @@ namespace TemplateForge.Geometry;
 internal readonly struct RawOffset(Arrangement arrangement, Buffer<Strip> strips, double distance, CornerStyle corners)
 {
     /// <summary>
-    /// Near a full reversal, in radians, it cannot be told which way a corner turns. A pie is right for both, as it never reaches too far.
+    /// Near a full reversal, in radians, it cannot be told which way a corner turns. A pie is right for both, as it never reaches too
+    /// far. Beside a tiny segment the same is true sooner.
     /// </summary>
     private const double NearReversal = 0.05;
 
@@ -65,7 +66,7 @@ internal readonly struct RawOffset(Arrangement arrangement, Buffer<Strip> strips
     {
         var (into, outOf) = (strip.EndDirection, next.StartDirection);
         var (sine, cosine) = (into.Cross(outOf), into.Dot(outOf));
-        var reverses = cosine < _cosineNearReversal;
+        var reverses = cosine < _cosineNearReversal || cosine < 0 && (strip.IsTiny || next.IsTiny);
         var parts = sine * distance > 0 || (reverses && corners.IsRound);
         if ((next.Left - strip.Arrived).LengthSquared < Tolerance.Merge * Tolerance.Merge && !strip.Stops && !next.Stops && cosine > 0)
         {

@@ -8,9 +8,13 @@ namespace TemplateForge.Geometry;
 /// <param name="Bulge">Of the segment and of the far side alike.</param>
 /// <param name="Stops">An arc that would go past its centre stops there: the strip has no far side, only its two spokes.</param>
 /// <param name="Centre">Where it stops.</param>
+/// <param name="IsTiny">The tolerance may turn a cusp between the segment and its neighbour inside out.</param>
 internal record struct Strip(
-    Vector StartDirection, Vector EndDirection, Point Left, Point Arrived, double Bulge, bool Stops, Point Centre)
+    Vector StartDirection, Vector EndDirection, Point Left, Point Arrived, double Bulge, bool Stops, Point Centre, bool IsTiny)
 {
+    /// <summary>In mm. An arc of this length that leaves its neighbour at 0.03 rad gets no farther from it than the tolerance.</summary>
+    private const double Tiny = 1e4 * Tolerance.Merge;
+
     /// <summary>How it goes over into the next strip.</summary>
     public Joint Joint { get; set; }
 
@@ -32,7 +36,7 @@ internal record struct Strip(
         if (segment.IsLine)
         {
             var aside = along.Left * -distance;
-            return new(along, along, segment.Start + aside, segment.End + aside, 0, false, default);
+            return new(along, along, segment.Start + aside, segment.End + aside, 0, false, default, length < Tiny);
         }
         // The chord turned by half the sweep either way: tan(sweep / 4) = b, so cos = (1 − b²) / (1 + b²), sin = 2 b / (1 + b²).
         var b = segment.Bulge;
@@ -42,7 +46,8 @@ internal record struct Strip(
         var radius = length * square / (4 * Math.Abs(b)) + Math.Sign(b) * distance;
         var stops = radius < Tolerance.Merge;
         return new(
-            start, end, segment.Start - start.Left * distance, segment.End - end.Left * distance, b, stops, stops ? segment.Centre : default);
+            start, end, segment.Start - start.Left * distance, segment.End - end.Left * distance, b, stops, stops ? segment.Centre : default,
+            length < Tiny);
     }
 }
 
