@@ -18,6 +18,10 @@ public static class RoundCorners
     public static ImmutableArray<Point> Corners(this Region region) =>
         [.. region.Contours.SelectMany(c => CornersOf(c).Select(i => c.Segments[i].Start))];
 
+    /// <summary>Every corner with a fillet of one radius; where it does not fit, the corner stays as it is and is listed.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The radius is not more than 0.</exception>
+    public static Rounding RoundedCorners(this Region region, double radius) => region.RoundedCorners(radius, _ => true);
+
     /// <summary>Every wanted corner with a fillet of one radius; where it does not fit, the corner stays as it is and is listed.</summary>
     /// <param name="region">The region.</param>
     /// <param name="radius">Radius of the fillets in mm, more than 0.</param>

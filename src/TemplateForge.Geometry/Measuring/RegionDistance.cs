@@ -32,12 +32,27 @@ public static class RegionDistance
     /// <summary>0 where the regions touch, overlap, or one lies in the other.</summary>
     public static double DistanceTo(this Region region, Region other)
     {
-        var least = double.PositiveInfinity;
-        if (region.IsEmpty || other.IsEmpty) return least;
-        // Without a crossing, a part lies wholly in the other region or wholly outside; any point of it tells which.
-        if (region.Contours.Any(c => other.Surrounds(c.Segments[0].Start))) return 0;
-        if (other.Contours.Any(c => region.Surrounds(c.Segments[0].Start))) return 0;
+        if (region.IsEmpty || other.IsEmpty) return double.PositiveInfinity;
+        var (on, onOther) = region.NearestPoints(other);
+        return on.DistanceTo(onOther);
+    }
 
+    /// <summary>A point of each, as near to each other as any; where the regions touch or overlap, one point for both.</summary>
+    /// <exception cref="InvalidOperationException">A region is empty.</exception>
+    public static (Point On, Point OnOther) NearestPoints(this Region region, Region other)
+    {
+        if (region.IsEmpty || other.IsEmpty) throw new InvalidOperationException("An empty region has no points.");
+        // Without a crossing, a part lies wholly in the other region or wholly outside; any point of it tells which.
+        foreach (var start in region.Contours.Select(c => c.Segments[0].Start))
+        {
+            if (other.Surrounds(start)) return (start, start);
+        }
+        foreach (var start in other.Contours.Select(c => c.Segments[0].Start))
+        {
+            if (region.Surrounds(start)) return (start, start);
+        }
+
+        var (nearest, least) = ((Point.Origin, Point.Origin), double.PositiveInfinity);
         var others = other.Contours.SelectMany(c => c.Segments).Select(s => (Segment: s, s.Bounds)).ToArray();
         foreach (var segment in region.Contours.SelectMany(c => c.Segments))
         {
@@ -45,11 +60,13 @@ public static class RegionDistance
             foreach (var opposite in others)
             {
                 if (Between(bounds, opposite.Bounds) >= least) continue;
-                least = Math.Min(least, segment.DistanceTo(opposite.Segment));
-                if (least == 0) return 0;
+                var (on, onOther) = segment.NearestPoints(opposite.Segment);
+                var distance = on.DistanceTo(onOther);
+                if (distance < least) (nearest, least) = ((on, onOther), distance);
+                if (least == 0) return nearest;
             }
         }
-        return least;
+        return nearest;
     }
 
     /// <summary>A lower bound: a segment of at most half a circle lies within half its chord of the chord's middle.</summary>

@@ -1,3 +1,5 @@
+using TemplateForge.Testing;
+
 namespace TemplateForge.Geometry.Tests;
 
 /// <summary>Whether a point is in an offset with mitred or flat corners, from its pieces one by one.</summary>
