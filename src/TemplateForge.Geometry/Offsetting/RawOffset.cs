@@ -71,7 +71,8 @@ internal readonly struct RawOffset(Arrangement arrangement, Buffer<Strip> strips
         {
             (strip.Joint, strip.RunsOn) = (Joint.Pie, corners.IsRound);
         }
-        else if (!reverses && !strip.Stops && !next.Stops && TryCut(strip, next, corner, sine, cosine, out var cut))
+        else if (!strip.Stops && !next.Stops && (corners.IsRound || CornerPiece.LeavesKite(strip, next, sine, cosine, distance))
+            && TryCut(strip, next, corner, sine, cosine, out var cut))
         {
             (strip.Joint, strip.Cut) = (Joint.ShortCut, cut);
             kites.Add(corner, cut, strip, next);
