@@ -135,7 +135,7 @@ public class CornerStyleTests
     [Fact]
     public void A_strip_that_ends_past_a_short_side_is_not_cut_off_there()
     {
-        var shape = Region.Of(Draw.Polygon((12, 0), (12, 17.4), (4.8, 14.2), (-1.1, 13.5), (-5.2, 15.7), (-4, 10), (-4, 0)));
+        var shape = Region.Of(Draw.Polygon((12, 0), (12, 17.4), (4.8, 14.2), (-1.1, 13.5), (-5.2, 15.7), (-1.2, 11.1), (-1.2, 0)));
         foreach (var limit in (ReadOnlySpan<double>)[1, 1.2, 3]) IsAsDefined((shape, 10), limit);
     }
 
@@ -205,6 +205,8 @@ public class CornerStyleTests
         }
         foreach (var segment in shape.Contours.SelectMany(c => c.Segments))
         {
+            foreach (var share in (ReadOnlySpan<double>)[0.02, 0.98])
+                Tried(segment.At(share) - segment.DirectionAt(share).Left * (0.998 * distance));
             foreach (var share in (ReadOnlySpan<double>)[0.6, 0.99, 1.1, 1.4, 2.5])
                 Tried(segment.End - (segment.EndDirection.Left - 0.3 * segment.EndDirection) * (share * distance));
         }
