@@ -1,9 +1,9 @@
 namespace TemplateForge.Geometry;
 
-/// <summary>The outer side of a mitred or flat corner piece.</summary>
+/// <summary>Corners that are mitred or flat.</summary>
 internal static class CornerPiece
 {
-    /// <summary>Adds it, from where one strip arrived to where the next one left.</summary>
+    /// <summary>Adds the outer side of the piece, from where one strip arrived to where the next one left.</summary>
     /// <remarks>
     /// The bisector meets both tangents at 1 / cos(θ / 2) = √(2 / (1 + cos θ)) distances from the corner. Towards a full reversal
     /// the flat piece gets as thin as it takes to be told on which side of it the corner parts; so neither answer is wrong.
@@ -21,5 +21,17 @@ internal static class CornerPiece
             return;
         }
         arrangement.Add(strip.Arrived, next.Left, bulge: 0, count: 1);
+    }
+
+    /// <summary>Whether the kite of a short cut lies wholly in both strips, so that leaving it out leaves one.</summary>
+    /// <remarks>
+    /// Its far corners lie d sin θ along either strip. Beyond the end of one, or beside an arc, it may lie in the other alone: there a
+    /// pie at that end holds it all the same, but not the smaller piece of a mitred or flat corner.
+    /// </remarks>
+    public static bool LeavesKite(in Strip strip, in Strip next, double sine, double cosine, double distance)
+    {
+        if (strip.Bulge != 0 || next.Bulge != 0 || cosine < 0) return false;
+        var along = distance * sine;
+        return along * along <= Math.Min((strip.Arrived - strip.Left).LengthSquared, (next.Arrived - next.Left).LengthSquared);
     }
 }

@@ -37,7 +37,8 @@ public static class PathOffsetting
     /// A point belongs to them when its distance from the path is the given one, and a nearest point of the path is either not a
     /// corner, with the point to its right, or an inner corner that turns left, with the point between the normals of the segments
     /// there. So corners that part are rounded. Where the path runs back along itself the point of return is a corner for both
-    /// sides. What lies between two parts of the path which are exactly twice the distance apart is left out, as it has no width.
+    /// sides. A single point is no run; and what lies between two parts of the path which are exactly twice the distance apart is left
+    /// out, as it has no width.
     /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException">The distance is not finite or not more than <see cref="Tolerance.Length"/>.</exception>
     public static ImmutableArray<Path> OffsetToRight(this Path path, double distance)
@@ -51,7 +52,7 @@ public static class PathOffsetting
         [
             .. outline.Slot().Contours
                 .SelectMany(contour => Runs(contour, sides))
-                .OrderBy(run => Array.FindIndex(sides, side => side.RunsBeside(run.Segments[0].At(0.5))))
+                .OrderBy(run => Array.FindIndex(sides, side => side.IsBeside(run.Segments[0].At(0.5))))
         ];
     }
 
@@ -92,9 +93,8 @@ public static class PathOffsetting
         foreach (var to in cuts.Append(1))
         {
             if (to - from <= least && to < 1) continue;
-            var middle = segment.At((from + to) / 2);
-            var isBeside = near.Any(side => side.RunsBeside(middle));
-            parts.Add((segment.Part(from, to), isBeside));
+            var part = segment.Part(from, to);
+            parts.Add((part, near.Any(side => side.RunsBeside(part))));
             from = to;
         }
         return parts;
@@ -108,6 +108,9 @@ public static class PathOffsetting
 
     private readonly record struct Side(Segment Segment, Box Bounds)
     {
-        public bool RunsBeside(Point p) => Bounds.Contains(p) && Segment.DistanceTo(p) <= Beside;
+        /// <summary>Of a part that neither begins nor ends on the way along the side. In one point two curves may just touch.</summary>
+        public bool RunsBeside(Segment part) => IsBeside(part.At(0.5)) && IsBeside(part.At(0.2)) && IsBeside(part.At(0.9));
+
+        public bool IsBeside(Point p) => Bounds.Contains(p) && Segment.DistanceTo(p) <= Beside;
     }
 }

@@ -76,7 +76,8 @@ internal readonly struct RawOffset(Arrangement arrangement, Buffer<Strip> strips
         {
             (strip.Joint, strip.RunsOn) = (Joint.Pie, corners.IsRound);
         }
-        else if (!reverses && MayCut(strip, next, cosine) && TryCut(strip, next, corner, sine, cosine, out var cut))
+        else if (!strip.Stops && !next.Stops && (corners.IsRound || CornerPiece.LeavesKite(strip, next, sine, cosine, distance))
+            && TryCut(strip, next, corner, sine, cosine, out var cut))
         {
             (strip.Joint, strip.Cut) = (Joint.ShortCut, cut);
             kites.Add(corner, cut, strip, next);
@@ -86,12 +87,6 @@ internal readonly struct RawOffset(Arrangement arrangement, Buffer<Strip> strips
             strip.Joint = Joint.Spokes;
         }
     }
-
-    /// <summary>Whether a kite there would surely be covered twice, or what it is not covered by twice be near a foot elsewhere.</summary>
-    /// <remarks>Where corners are not round, being near is not enough: then it must lie in both strips as a whole.</remarks>
-    private bool MayCut(in Strip strip, in Strip next, double cosine) => corners.IsRound
-        ? !strip.Stops && !next.Stops
-        : strip.Bulge == 0 && next.Bulge == 0 && cosine >= 0;
 
     /// <summary>Where the far sides of two strips cross, the nearest to the corner for both.</summary>
     private bool TryCut(in Strip strip, in Strip next, Point corner, double sine, double cosine, out Point cut)

@@ -122,6 +122,23 @@ public class CornerStyleTests
         Approximately.Equal(notched.Area + added, grown.Area, within: Tolerance.Area(grown.Length));
     }
 
+    // From the arc's moved side to the line's: they cross right where the line's ends, past which the arc's strip bulges out.
+    [Fact]
+    public void A_strip_that_reaches_past_the_next_one_is_not_cut_off_there()
+    {
+        var shape = Region.Of(Draw.Outline(
+            (-15, -15, 0), (5, -15, Math.Sqrt(2) - 1), (10, -10, 0), (15, -10, 0), (10, -5, 0), (-15, -5, 0)));
+        foreach (var limit in (ReadOnlySpan<double>)[1, 1.2, 3]) IsAsDefined((shape, 7.5), limit);
+    }
+
+    // The side of 4.7 mm is shorter than the 5.8 mm that the end of the moved side before it lies along it.
+    [Fact]
+    public void A_strip_that_ends_past_a_short_side_is_not_cut_off_there()
+    {
+        var shape = Region.Of(Draw.Polygon((12, 0), (12, 17.4), (4.8, 14.2), (-1.1, 13.5), (-5.2, 15.7), (-1.2, 11.1), (-1.2, 0)));
+        foreach (var limit in (ReadOnlySpan<double>)[1, 1.2, 3]) IsAsDefined((shape, 10), limit);
+    }
+
     [Fact]
     public void Grid_shapes_with_mitred_and_flat_corners_are_their_region_strips_and_corner_pieces() =>
         Gen.Select(Offsets, Limits).Check(150, IsAsDefined);
@@ -188,6 +205,8 @@ public class CornerStyleTests
         }
         foreach (var segment in shape.Contours.SelectMany(c => c.Segments))
         {
+            foreach (var share in (ReadOnlySpan<double>)[0.02, 0.98])
+                Tried(segment.At(share) - segment.DirectionAt(share).Left * (0.998 * distance));
             foreach (var share in (ReadOnlySpan<double>)[0.6, 0.99, 1.1, 1.4, 2.5])
                 Tried(segment.End - (segment.EndDirection.Left - 0.3 * segment.EndDirection) * (share * distance));
         }

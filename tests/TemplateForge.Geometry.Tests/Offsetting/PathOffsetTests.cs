@@ -71,6 +71,15 @@ public class PathOffsetTests
         Assert.Equal([18, 4 * 16, 18], loop.OffsetToLeft(2).Select(run => Math.Round(run.Length, 6)));
     }
 
+    // The pie to the left of the corner at (10, 15) touches the side to the right of the last line in the very middle.
+    [Fact]
+    public void A_touch_puts_no_run_on_the_other_side()
+    {
+        var path = Paths.Through((30, 30, 0), (10, 15, 1), (0, 15, 0), (20, 15, 0));
+        IsOffset(path.OffsetToRight(4), path, 4);
+        IsOffset([.. path.OffsetToLeft(4).Select(run => run.Reversed())], path.Reversed(), 4);
+    }
+
     // Definition: at the distance, no nearer, on that side; and whatever is so is there.
     [Fact]
     public void Runs_are_at_the_distance_on_their_side_and_nothing_is_missing() => Offsets.Check(150, (path, distance) =>
@@ -112,30 +121,35 @@ public class PathOffsetTests
         }
         foreach (var p in Candidates(path, distance))
         {
-            // A point that a hair farther out is at least as far: it is not in a corridor without width.
-            if (asked.DistanceTo(p.At) < distance - 1e-9 || asked.DistanceTo(p.At + p.Away * 1e-4) < distance + 5e-5) continue;
+            // Not a single point, and not in a corridor without width: a hair farther out is at least as far.
+            if (p.Near.Any(at => asked.DistanceTo(at) < distance - 1e-9)) continue;
+            if (asked.DistanceTo(p.At + p.Away * 1e-4) < distance + 5e-5) continue;
             var off = runs.SelectMany(run => run.Segments).Select(s => s.DistanceTo(p.At)).Append(double.PositiveInfinity).Min();
             Law.Holds(off <= 2 * Tolerance.Length, $"{p.At} is to the right and no nearer, but {off} from every run");
         }
     }
 
-    /// <summary>Points to the right of sides and of corners.</summary>
-    private static IEnumerable<(Point At, Vector Away)> Candidates(Path path, double distance)
+    /// <summary>Points to the right of sides and of corners, and others close by there.</summary>
+    private static IEnumerable<(Point At, Point[] Near, Vector Away)> Candidates(Path path, double distance)
     {
         foreach (var s in path.Segments)
         {
             for (var i = 0; i < 9; i++)
             {
-                var away = -s.DirectionAt((i + 0.5) / 9).Left;
-                yield return (s.At((i + 0.5) / 9) + away * distance, away);
+                var share = (i + 0.5) / 9;
+                yield return (At(share), [At(share - 0.01), At(share), At(share + 0.01)], Away(share));
             }
+
+            Vector Away(double share) => -s.DirectionAt(share).Left;
+            Point At(double share) => s.At(share) + Away(share) * distance;
         }
         for (var i = 1; i < path.Segments.Length; i++)
         {
             var (into, outOf) = (path.Segments[i - 1].EndDirection, path.Segments[i].StartDirection);
             if (into.Cross(outOf) <= 1e-6) continue;
-            var away = -(into.Left + outOf.Left).Unit;
-            yield return (path.Segments[i].Start + away * distance, away);
+            var (corner, away) = (path.Segments[i].Start, -(into.Left + outOf.Left).Unit);
+            Point[] near = [corner + away * distance, corner + (away * 3 - into.Left).Unit * distance, corner + (away * 3 - outOf.Left).Unit * distance];
+            yield return (near[0], near, away);
         }
     }
 }
