@@ -57,6 +57,12 @@ internal sealed class Course
             return (At(t + step) - At(t - step)).Unit;
         }
         var inwards = t < (from + to) / 2 ? 1e-7 * range : -1e-7 * range;
+        if (t == from || t == to)
+        {
+            // Out of a turn that counts as one point.
+            while (Math.Abs(inwards) < 1e-4 * range && Turn(_derivative(t + inwards), _derivative(t + 2 * inwards)) > 0.01
+                && At(t).DistanceTo(At(t + inwards)) < Tolerance.Merge) inwards *= 2;
+        }
         var (here, within) = (_derivative(t), _derivative(t + inwards));
         return t == from || t == to
             ? here.Length > 1e-5 * (_derivative(from + range / 3).Length + _derivative(to - range / 3).Length) ? here.Unit : within.Unit
@@ -70,7 +76,7 @@ internal sealed class Course
         while (true)
         {
             corner = (from + to) / 2;
-            if (to - from <= 1e-9 * (_to - _from) || At(from).DistanceTo(At(corner)) + At(corner).DistanceTo(At(to)) < Tolerance.Merge) return true;
+            if (to - from <= 1e-9 * (_to - _from)) return true;
             if (_derivative is null && to - from <= 4 * Step * (_to - _from))
             {
                 corner = Furthest(from, to); // nearer to it the differences reach across
@@ -78,7 +84,8 @@ internal sealed class Course
             }
             var middle = Direction(corner, _from, _to);
             var (before, after) = (Turn(first, middle), Turn(middle, last));
-            if (Math.Max(before, after) <= Corner) return false;
+            if (Math.Max(before, after) <= Corner) // it turns smoothly, but within what counts as one point
+                return At(from).DistanceTo(At(corner)) + At(corner).DistanceTo(At(to)) < Tolerance.Merge;
             if (before > after) (to, last) = (corner, middle); else (from, first) = (corner, middle);
         }
     }

@@ -7,19 +7,17 @@ namespace TemplateForge.Geometry;
 /// The arcs run through the curve's ends, in its directions there, and join with a corner only where the curve has one (a cusp).
 /// They stray from it by no more than the tolerance, which is checked at samples, 16 or more for each pair of arcs; details finer than
 /// one part in 2000 of the parameter's range are not seen. Arcs that need not join smoothly, each as long as it can be, would be the
-/// least possible: ∫ ∛(|κ'| / (192 ε)) ds of them, κ being the curvature over the length s. Here they are 1.15 to 1.6 times as many
-/// and a few more at the ends (see docs/accuracy.md).
+/// least possible: ∫ ∛(|κ'| / (192 ε)) ds of them, κ being the curvature over the length s. Here they are about 1.4 times as many
+/// (1.155 is the price of joining smoothly; the rest is that of ends and of inflections), see docs/accuracy.md.
 /// </remarks>
 public static class SmoothArcs
 {
-    private const string NoLength = "A curve has a length.";
-
     /// <summary>The points of a function, from one value of its parameter to another.</summary>
     /// <param name="curve">The point for each value of the parameter; continuous, and smooth but for some corners.</param>
     /// <param name="from">The parameter at the start.</param>
     /// <param name="to">The parameter at the end, which is larger.</param>
     /// <param name="tolerance">How far, in mm, the arcs may stray.</param>
-    /// <exception cref="ArgumentException">The curve has no length or no place, or its range is empty.</exception>
+    /// <exception cref="ArgumentException">The curve has no length or no place, its range is empty, or it asks for over 2000 pairs of arcs between two corners.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The tolerance is less than <see cref="Tolerance.Length"/>.</exception>
     public static Path Along(Func<double, Point> curve, double from, double to, double tolerance = Tolerance.Curve) =>
         new(Fitted(new Course(curve, derivative: null, from, to), tolerance, closed: false));
@@ -90,7 +88,7 @@ public static class SmoothArcs
         if (!(tolerance >= Tolerance.Length && double.IsFinite(tolerance)))
             throw new ArgumentOutOfRangeException(nameof(tolerance), tolerance, "Results are no nearer than that to anything.");
         var pieces = course.Pieces();
-        if (pieces.Length == 0) throw new ArgumentException(NoLength, nameof(course));
+        if (pieces.Length == 0) throw new ArgumentException("A curve has a length.", nameof(course));
         var seamless = closed && pieces.Length == 1 && pieces[0].ClosesSmoothly;
         return [.. pieces.SelectMany(piece => new Spans(piece, seamless, tolerance).Fitted())];
     }

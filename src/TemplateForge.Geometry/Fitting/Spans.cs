@@ -17,6 +17,7 @@ internal sealed class Spans(SmoothPiece piece, bool seamless, double tolerance)
         var least = Math.Max(seamless ? 2 : 1, (int)(demand.Sum() / 2));
         for (var (count, tries) = (least, 0); ; count += 1 + count * tries++ / 100)
         {
+            if (count > SmoothPiece.End) throw new ArgumentException($"The curve has details too fine to follow within {tolerance} mm.", nameof(tolerance));
             var density = demand.ToArray();
             var spare = Math.Max(1e-9, demand.Sum() / demand.Length * 1e-3); // a straight part asks for nothing, yet has its place
             for (var i = 0; i < density.Length; i++) density[i] += spare;
@@ -136,8 +137,8 @@ internal sealed class Spans(SmoothPiece piece, bool seamless, double tolerance)
                 && merged[^1].Start.DistanceTo(next.End) >= Tolerance.Merge)
             {
                 var whole = Segment.Arc(merged[^1].Start, next.End, Math.Tan(sweep / 4));
-                if (whole.DistanceTo(next.Start) < 1e-9 && (whole.StartDirection - merged[^1].StartDirection).Length < 1e-9
-                    && (whole.EndDirection - next.EndDirection).Length < 1e-9)
+                if (whole.DistanceTo(next.Start) < 1e-8 && (whole.StartDirection - merged[^1].StartDirection).Length < 1e-7
+                    && (whole.EndDirection - next.EndDirection).Length < 1e-7)
                 {
                     merged[^1] = whole;
                     continue;

@@ -70,7 +70,7 @@ public class SmoothArcsTests
     [Fact]
     public void A_cusp_stays_a_corner_and_is_reached()
     {
-        // The control points cross so that the speed vanishes midway: the cusp of x = t³ − t …, y = … at t = 1/2.
+        // The control points cross so that the speed vanishes midway.
         var cusp = SmoothArcs.Cubic(new(0, 0), new(100, 100), new(0, 100), new(100, 0));
         var tip = new Point(50, 75);
         Assert.Contains(cusp.Segments, s => s.Start.DistanceTo(tip) < 1e-3);
@@ -82,6 +82,14 @@ public class SmoothArcsTests
     {
         var path = SmoothArcs.Along(t => new(t, Math.Abs(Math.Sin(t))), 0.5, 5.5);
         Assert.Contains(path.Segments, s => s.Start.DistanceTo(new(Math.PI, 0)) < 1e-6);
+    }
+
+    [Fact]
+    public void A_curve_that_turns_back_on_its_own_line_goes_there_and_back()
+    {
+        var path = SmoothArcs.Cubic(new(20, 60), new(80, 60), new(20, 60), new(0, 60));
+        Assert.All(path.Segments, s => Approximately.Equal(0, s.Bulge, within: 1e-9));
+        Assert.Equal(2, path.Segments.Length);
     }
 
     [Fact]
@@ -126,11 +134,12 @@ public class SmoothArcsTests
     [Fact]
     public void Cubics_on_a_grid_are_kept_and_moving_turning_mirroring_and_reversing_them_changes_nothing() =>
         (from p in Gen.Select(Gen.Int[0, 4], Gen.Int[0, 4]).Array[4] select p.Select(q => new Point(20 * q.Item1, 20 * q.Item2)).ToArray())
-            .Check(150, p =>
+            .Check(60, p =>
             {
                 if (p.Distinct().Count() < 2) return;
                 var path = SmoothArcs.Cubic(p[0], p[1], p[2], p[3], 0.01);
-                Assert.InRange(BothWays(path, new("", t => Bezier(t, p[0], p[1], p[2], p[3]), 0, 1), 400), 0, 0.01);
+                var far = BothWays(path, new("", t => Bezier(t, p[0], p[1], p[2], p[3]), 0, 1), 300);
+                Assert.True(far <= 0.01, $"{far} from {string.Join(", ", p)}");
 
                 var by = Placement.Turned(Angle.FromDegrees(37), Point.Origin).Then(Placement.Mirrored(new(3, 4), Angle.FromDegrees(20)));
                 var placed = SmoothArcs.Cubic(by.Of(p[0]), by.Of(p[1]), by.Of(p[2]), by.Of(p[3]), 0.01);
@@ -140,7 +149,7 @@ public class SmoothArcsTests
 
     private static void AssertSame(Path expected, Path actual)
     {
-        Assert.Equal(expected.Segments.Length, actual.Segments.Length);
+        Assert.True(expected.Segments.Length == actual.Segments.Length, $"{expected.Segments.Length} arcs, not {actual.Segments.Length}, from {string.Join("; ", actual.Segments)}");
         foreach (var (e, a) in expected.Segments.Zip(actual.Segments)) Approximately.Equal(e.At(0.5), a.At(0.5), within: 0.01);
     }
 
@@ -157,7 +166,7 @@ public class SmoothArcsTests
             s * s * s * a.Y + 3 * s * s * t * b.Y + 3 * s * t * t * c.Y + t * t * t * d.Y);
     }
 
-    /// <summary>Curve to arcs at many samples, and arcs to the curve by halving its distance's parameter about the nearest sample.</summary>
+    /// <summary>Curve to arcs at many samples, and arcs to the curve by thirds in every valley of the distance.</summary>
     private static double BothWays(Path path, Curve curve, int samples = 3000)
     {
         double T(double i) => curve.From + (curve.To - curve.From) * Math.Clamp(i / samples, 0, 1);
@@ -168,14 +177,21 @@ public class SmoothArcsTests
             for (var k = 0; k <= 8; k++)
             {
                 var p = segment.At(k / 8.0);
-                var nearest = Enumerable.Range(0, samples + 1).MinBy(i => points[i].DistanceTo(p));
-                double low = nearest - 1, high = nearest + 1;
-                for (var round = 0; round < 60; round++)
+                var far = points.Select(q => q.DistanceTo(p)).ToArray();
+                var least = far.Min();
+                for (var i = 0; i <= samples && least > 0; i++)
                 {
-                    var (l, h) = (low + (high - low) / 3, high - (high - low) / 3);
-                    if (curve.At(T(l)).DistanceTo(p) < curve.At(T(h)).DistanceTo(p)) high = h; else low = l;
+                    // Every valley of the distance: two branches of the curve may be near.
+                    if (far[i] > far[Math.Max(i - 1, 0)] || far[i] > far[Math.Min(i + 1, samples)]) continue;
+                    double low = i - 1, high = i + 1;
+                    for (var round = 0; round < 50; round++)
+                    {
+                        var (l, h) = (low + (high - low) / 3, high - (high - low) / 3);
+                        if (curve.At(T(l)).DistanceTo(p) < curve.At(T(h)).DistanceTo(p)) high = h; else low = l;
+                    }
+                    least = Math.Min(least, curve.At(T(low)).DistanceTo(p));
                 }
-                worst = Math.Max(worst, curve.At(T(low)).DistanceTo(p));
+                worst = Math.Max(worst, least);
             }
         }
         return worst;
