@@ -7,7 +7,7 @@ using BenchmarkDotNet.Loggers;
 using BenchmarkDotNet.Order;
 using BenchmarkDotNet.Reports;
 using BenchmarkDotNet.Running;
-using BenchmarkDotNet.Toolchains.InProcess.Emit;
+using BenchmarkDotNet.Toolchains.InProcess.NoEmit;
 using Perfolizer.Horology;
 
 namespace TemplateForge.Geometry.Benchmarks;
@@ -32,8 +32,9 @@ public class Comparison
     {
         (s_cases, s_rounds) = ([.. cases], rounds);
         var job = Job.Default
-            .WithToolchain(new InProcessEmitToolchain(TimeSpan.FromMinutes(5), logOutput: false))
+            .WithToolchain(new InProcessNoEmitToolchain(TimeSpan.FromMinutes(5), logOutput: false))
             .WithStrategy(RunStrategy.Throughput)
+            .WithEvaluateOverhead(false)
             .WithUnrollFactor(1)
             .WithWarmupCount(1)
             .WithIterationCount(3)

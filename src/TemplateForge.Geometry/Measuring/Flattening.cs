@@ -3,6 +3,7 @@ using System.Collections.Immutable;
 namespace TemplateForge.Geometry;
 
 /// <summary>Chords in place of arcs, for readers that know only points.</summary>
+/// <remarks>All points lie on the arcs, so that the chords run inside of every bend: a disc loses area, a round hole does too.</remarks>
 public static class Flattening
 {
     /// <summary>The vertices, and between those of an arc as many points as keep its chords within the tolerance. The first is not repeated.</summary>
