@@ -6,11 +6,16 @@ namespace TemplateForge.Geometry;
 /// contact as long as they stay nearer than the tolerance, so one node stands for all of such a stretch: a crossing that can be
 /// reached from a known contact without ever leaving the tolerance is no new one. That holds for near tangents, whose crossings
 /// are known only to √(2 r δ) along the curve, and for edges that coincide, where every point would do for a crossing.
+/// But where an end lies beside another edge and the two truly cross farther on, the crossing is where the boundary turns from one to
+/// the other; what lies between becomes doubled and cancels out.
 /// </remarks>
 internal sealed class Contacts(Arrangement arrangement)
 {
     /// <summary>Edges that cross at a smaller sine than this may stay near each other for long.</summary>
     private const double Shallow = 0.01;
+
+    /// <summary>A crossing this far, in mm, from an end that lies beside it is told from that.</summary>
+    private const double FartherOn = 10 * Tolerance.Merge;
 
     /// <summary>What lies this far off its curve, in mm, is moved there without coming near anything that it was clear of.</summary>
     public const double Exact = Tolerance.Merge / 100;
@@ -20,6 +25,7 @@ internal sealed class Contacts(Arrangement arrangement)
     private readonly Buffer<(int, int)> _pairs = new();
     private readonly Buffer<int> _touching = new();
     private BoxTree _boxes = new();
+    private bool _isFirstPass;
     private Buffer<Edge> _edges = arrangement.Edges;
 
     /// <summary>Boxes about the edges as they were put in.</summary>
@@ -46,6 +52,7 @@ internal sealed class Contacts(Arrangement arrangement)
     /// <summary>Finds the contacts of all edges, as they were put in. Crossings and touching points become new _nodes.</summary>
     public void Find()
     {
+        _isFirstPass = true;
         Build(EdgeBoxes);
         _pairs.Clear();
         _boxes.Pairs(_pairs);
@@ -56,6 +63,8 @@ internal sealed class Contacts(Arrangement arrangement)
     public void FindAgain()
     {
         Clear();
+        // Edges that were bent cross where they were bent; taking that for new would never end.
+        _isFirstPass = false;
         Build(_boxesAgain);
         for (var a = 0; a < _edges.Count; a++)
         {
@@ -141,12 +150,12 @@ internal sealed class Contacts(Arrangement arrangement)
         var crossing = Crossing.Of(curve, flatter);
         if (curve.Reaches(crossing.Nearest) && Math.Abs(flatter.RightOf(curve.At(crossing.Nearest))) < Tolerance.Merge)
         {
-            Meet(followed, curve, other, flatter, crossing.Nearest, known);
+            Meet(followed, curve, other, flatter, crossing.Nearest, known, crosses: false);
             return;
         }
         if (!crossing.Exists) return;
-        Meet(followed, curve, other, flatter, crossing.First, known);
-        Meet(followed, curve, other, flatter, crossing.Second, known);
+        Meet(followed, curve, other, flatter, crossing.First, known, crosses: _isFirstPass);
+        Meet(followed, curve, other, flatter, crossing.Second, known, crosses: _isFirstPass);
     }
 
     /// <summary>Notes where on the followed curve an end of one edge lies on the other, or at an end of it.</summary>
@@ -177,7 +186,8 @@ internal sealed class Contacts(Arrangement arrangement)
         known[count++] = Math.Clamp(followed.PlaceOf(point), -followed.Reach, followed.Reach);
     }
 
-    private void Meet(int followed, in Curve curve, int other, in Curve flatter, double place, ReadOnlySpan<double> known)
+    private void Meet(
+        int followed, in Curve curve, int other, in Curve flatter, double place, ReadOnlySpan<double> known, bool crosses)
     {
         if (!curve.Reaches(place)) return;
         var point = curve.At(place);
@@ -185,7 +195,8 @@ internal sealed class Contacts(Arrangement arrangement)
         if (!flatter.Reaches(otherPlace)) return;
         foreach (var contact in known)
         {
-            if (StaysNear(curve, flatter, contact, place)) return;
+            if (!StaysNear(curve, flatter, contact, place)) continue;
+            if (!crosses || (curve.At(contact) - point).LengthSquared < FartherOn * FartherOn) return;
         }
         _nodes.Add(point);
         var exact = Math.Abs(flatter.RightOf(point)) < Exact

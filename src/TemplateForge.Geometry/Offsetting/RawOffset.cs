@@ -164,7 +164,7 @@ internal readonly struct RawOffset(Arrangement arrangement, Buffer<Strip> strips
             return;
         }
         // Turned the other way, but so nearly reversed that it may as well have come all round: more than half a circle, in two.
-        var turn = Math.Atan2(sine, cosine) + Math.CopySign(2 * Math.PI, distance);
+        var turn = Math.CopySign(2 * Math.PI - Math.Abs(Math.Atan2(sine, cosine)), distance);
         var middle = corner + (strip.Arrived - corner).Turned(Angle.FromRadians(turn / 2));
         Add(strip.Arrived, middle, Math.Tan(turn / 8), runsOn: true);
         Add(middle, next.Left, Math.Tan(turn / 8), runsOn: !next.Stops);

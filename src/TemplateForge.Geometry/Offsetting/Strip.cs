@@ -44,7 +44,7 @@ internal record struct Strip(
         var (ahead, across) = (along * ((1 - b * b) / square), along.Left * (2 * b / square));
         var (start, end) = (ahead - across, ahead + across);
         var radius = length * square / (4 * Math.Abs(b)) + Math.Sign(b) * distance;
-        var stops = radius < Tolerance.Merge;
+        var stops = radius <= 0;
         return new(
             start, end, segment.Start - start.Left * distance, segment.End - end.Left * distance, b, stops, stops ? segment.Centre : default,
             length < Tiny);
