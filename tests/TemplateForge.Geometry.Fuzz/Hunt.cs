@@ -30,7 +30,7 @@ internal sealed class Hunt(Options options)
             if (_clock.Elapsed > nextReport)
             {
                 nextReport += TimeSpan.FromSeconds(10);
-                lock (_printing) Console.Error.WriteLine($"{_clock.Elapsed:mm\\:ss}  {_tried.Sum()} cases, {_found.Values.Sum()} failures");
+                lock (_printing) Console.Error.WriteLine($"{_clock.Elapsed:mm\\:ss}  {_tried.Sum()} cases, {Failures} failures");
             }
             foreach (var worker in workers)
             {
@@ -53,7 +53,7 @@ internal sealed class Hunt(Options options)
                 var failures = _found.Where(f => f.Key.Family == name).Select(f => $"{f.Value} {f.Key.Law}");
                 Console.WriteLine($"{name,-16}{_tried[i],8} cases  {string.Join(", ", failures.DefaultIfEmpty("all right"))}");
             }
-            Console.WriteLine($"seed {options.Seed}, {_clock.Elapsed:mm\\:ss}, {_found.Values.Sum()} failures");
+            Console.WriteLine($"seed {options.Seed}, {_clock.Elapsed:mm\\:ss}, {Failures} failures");
             return _found.Count == 0 ? 0 : 1;
         }
     }
@@ -92,7 +92,7 @@ internal sealed class Hunt(Options options)
         public void Run()
         {
             var families = hunt.Options.Families;
-            while (hunt._clock.Elapsed < hunt.Options.Time)
+            while (hunt._clock.Elapsed < hunt.Options.Time && hunt.Failures < hunt.Options.Failures)
             {
                 var turn = Interlocked.Increment(ref hunt._next);
                 if (turn >= (long)families.Count * hunt.Options.Cases) break;
@@ -135,4 +135,12 @@ internal sealed class Hunt(Options options)
     }
 
     private Options Options => options;
+
+    private int Failures
+    {
+        get
+        {
+            lock (_printing) return _found.Values.Sum();
+        }
+    }
 }

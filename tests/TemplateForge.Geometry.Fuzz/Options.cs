@@ -8,7 +8,7 @@ internal sealed record Options
 {
     public const string Usage =
         """
-        fuzz [--family NAME[,NAME…]] [--law NAME[,NAME…]] [--cases N] [--seed N] [--case N] [--minutes M]
+        fuzz [--family NAME[,NAME…]] [--law NAME[,NAME…]] [--cases N] [--seed N] [--case N] [--minutes M] [--failures N]
         fuzz --hard PATH
             --family   only these families; by default all
             --law      only these laws, on every case; by default all, the dear ones on a share
@@ -16,6 +16,7 @@ internal sealed record Options
             --seed     1 by default; every seed draws other cases
             --case     only the case of this number, with every law
             --minutes  stops after so long
+            --failures stops after so many
             --hard     tries the contours of a file with known answers instead
         Exits with 0 when every law held, 1 when one did not, 2 when it was asked for something that there is not.
         """;
@@ -30,6 +31,7 @@ internal sealed record Options
     public int FirstCase { get; init; }
     public int Seed { get; init; } = 1;
     public TimeSpan Time { get; init; } = TimeSpan.FromDays(1);
+    public int Failures { get; init; } = int.MaxValue;
     public string? HardContours { get; init; }
 
     /// <exception cref="FormatException">There is no such option, family or law, or a number is none.</exception>
@@ -48,6 +50,7 @@ internal sealed record Options
                 "--seed" => options with { Seed = Number(value) },
                 "--case" => options with { FirstCase = Number(value), Cases = 1, EveryLaw = true },
                 "--minutes" => options with { Time = TimeSpan.FromMinutes(double.Parse(value, CultureInfo.InvariantCulture)) },
+                "--failures" => options with { Failures = Number(value) },
                 "--hard" => options with { HardContours = value },
                 _ => throw new FormatException($"There is no option {arguments[i]}."),
             };

@@ -4,12 +4,12 @@ namespace TemplateForge.Geometry.Tests;
 
 public class ExtremesTests
 {
-    // A corner of a square made of a chain: a quarter circle of 1 µm... of 157 chords of 1e-5 mm each.
+    // The corner of a square is a quarter circle of 40 chords, each 1e-5 mm long.
     [Fact]
     public void A_chain_of_segments_of_a_hundred_thousandth_of_a_millimetre()
     {
-        const double radius = 1e-3;
-        const int chords = 157;
+        const int chords = 40;
+        const double radius = chords * 1e-5 / (Math.PI / 2);
         var chain = Enumerable.Range(0, chords + 1).Select(i =>
             new Point(40 - radius, 40 - radius) + Vector.Polar(radius, Angle.QuarterTurn * ((double)i / chords)));
         var square = Region.Of(Outline.Polygon([new(0, 0), new(40, 0), .. chain, new(0, 40)]));

@@ -22,7 +22,7 @@ internal static class ShortChains
             var turn = Angle.FromRadians(dice.OneOf(0, 0.3, dice.Between(-0.5, 0.5)));
             var zigzag = dice.OneIn(3);
             var at = corner;
-            for (var i = dice.Next(2, 20); i > 0; i--)
+            for (var i = dice.Next(2, 12); i > 0; i--)
             {
                 bulges[^1] = dice.OneOf(0, 0, dice.Between(-0.5, 0.5));
                 at += Vector.Polar(length, heading);

@@ -213,8 +213,16 @@ public static class Law
         }
     }
 
-    /// <summary>Whether the inside to the left or the outside to the right of a boundary point ends within a width.</summary>
+    /// <summary>Whether beside a boundary point no disc of a width fits, in the region or beside it.</summary>
     private static bool IsThin(ByDefinition region, Point point, Vector left, double width)
+    {
+        var (inside, outside) = (point + left * (width / 2), point - left * (width / 2));
+        return !region.Encloses(inside) || region.Encloses(outside)
+            || region.DistanceToBoundary(inside) < 0.45 * width || region.DistanceToBoundary(outside) < 0.45 * width;
+    }
+
+    /// <summary>Whether the inside to the left or the outside to the right of a boundary point ends within a width.</summary>
+    private static bool Ends(ByDefinition region, Point point, Vector left, double width)
     {
         foreach (var share in (ReadOnlySpan<double>)[0.25, 0.5, 1])
         {
@@ -231,7 +239,7 @@ public static class Law
         var inwards = (foot - point).Unit * (definition.Encloses(point) ? -1 : 1);
         foreach (var along in (ReadOnlySpan<double>)[-2.5, 0, 2.5])
         {
-            if (IsThin(definition, foot + inwards.Left * (along * width), inwards, width)) return true;
+            if (Ends(definition, foot + inwards.Left * (along * width), inwards, width)) return true;
         }
         return false;
     }
