@@ -24,6 +24,10 @@ public sealed partial class Region
     /// <exception cref="InvalidOperationException">The region is empty.</exception>
     public Box Bounds => Box.Around(Contours.Select(c => c.Bounds));
 
-    public Region Placed(Placement by) =>
-        new([.. Contours.Select(c => by.Mirrors ? c.Placed(by).Reversed() : c.Placed(by))]);
+    /// <summary>Moved, turned, mirrored, scaled. What was one point within the tolerance may be two when it is made larger.</summary>
+    public Region Placed(Placement by)
+    {
+        var placed = Contours.Select(c => by.Mirrors ? c.Placed(by).Reversed() : c.Placed(by));
+        return by.Scale > 1 + 1e-9 ? FromContours(placed) : new([.. placed]);
+    }
 }

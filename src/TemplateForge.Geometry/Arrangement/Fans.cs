@@ -166,7 +166,7 @@ internal sealed class Fans(Arrangement arrangement)
 
         // A shortest edge of hardly the tolerance puts all within it: what clearly differs in direction is in order even there.
         bool AreClose(in Spoke a, in Spoke b) =>
-            Math.Abs(Wrapped(b.Angle - a.Angle)) is var apart && apart < 0.1 && apart * radius < 2 * Tolerance.Merge;
+            Math.Abs(Wrapped(b.Angle - a.Angle)) is var apart && apart < 0.5 && apart * radius < 2 * Tolerance.Merge;
     }
 
     private static void RotateToWidestGap(Span<Spoke> spokes)

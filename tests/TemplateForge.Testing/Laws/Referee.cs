@@ -22,7 +22,11 @@ public static class Referee
         // Each hole belongs to the smallest outer contour round it.
         var outers = rings.Where(r => r.IsCCW).OrderBy(r => r.Envelope.Area).Select(r => (Ring: r, Holes: new List<LinearRing>())).ToList();
         foreach (var hole in rings.Where(r => !r.IsCCW))
-            outers.First(o => factory.CreatePolygon(o.Ring).Contains(hole.InteriorPoint)).Holes.Add(hole);
+        {
+            // Chords may take a hole of hardly any width out of what it is in.
+            var index = outers.FindIndex(o => factory.CreatePolygon(o.Ring).Contains(hole.InteriorPoint));
+            if (index >= 0) outers[index].Holes.Add(hole);
+        }
         return factory.CreateMultiPolygon([.. outers.Select(o => factory.CreatePolygon(o.Ring, [.. o.Holes]))]);
     }
 
