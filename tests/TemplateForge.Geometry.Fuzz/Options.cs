@@ -8,12 +8,13 @@ internal sealed record Options
 {
     public const string Usage =
         """
-        fuzz [--family NAME[,NAME…]] [--law NAME[,NAME…]] [--cases N] [--seed N] [--case N] [--minutes M] [--failures N]
+        fuzz [--family NAME[,NAME…]] [--law NAME[,NAME…]] [--cases N] [--seed N] [--from N] [--case N] [--minutes M] [--failures N]
         fuzz --hard PATH
             --family   only these families; by default all
             --law      only these laws, on every case; by default all, the dear ones on a share
             --cases    of each family; 10000 by default
             --seed     1 by default; every seed draws other cases
+            --from     begins with the case of this number
             --case     only the case of this number, with every law
             --minutes  stops after so long
             --failures stops after so many
@@ -48,6 +49,7 @@ internal sealed record Options
                 "--law" => options with { Laws = Chosen(value, Testing.Laws.All, l => l.Name), EveryLaw = true },
                 "--cases" => options with { Cases = Number(value) },
                 "--seed" => options with { Seed = Number(value) },
+                "--from" => options with { FirstCase = Number(value) },
                 "--case" => options with { FirstCase = Number(value), Cases = 1, EveryLaw = true },
                 "--minutes" => options with { Time = TimeSpan.FromMinutes(double.Parse(value, CultureInfo.InvariantCulture)) },
                 "--failures" => options with { Failures = Number(value) },

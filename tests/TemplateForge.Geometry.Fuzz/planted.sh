@@ -21,40 +21,56 @@ faults=(
 
 work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT
-tree=$work/tree
-mkdir "$tree"
-(cd "$root" && git ls-files -z --cached --others --exclude-standard | xargs -0 -I{} sh -c 'test -f "$1" && printf "%s\0" "$1"' _ {}) >"$work/files"
-tar -C "$root" --null -T "$work/files" -cf - | tar -C "$tree" -xf -
-
 failed=0
 fail() { echo "FAIL $1"; failed=1; }
+
+copy() { mkdir "$1" && tar -C "$root" --null -T "$work/files" -cf - | tar -C "$1" -xf -; }
+build() { (cd "$1" && dotnet build -c Release -p:TreatWarningsAsErrors=false -p:RunAnalyzers=false "$fuzz") >"$work/build" 2>&1; }
+run() { (cd "$1" && shift && timeout 120 dotnet "$fuzz/bin/Release/net10.0/TemplateForge.Geometry.Fuzz.dll" "$@") 2>/dev/null; }
+
+# The first failure that the engine without a fault does not have.
+first_of_its_own() {
+    local law family seed number why
+    while read -r _ family law _ _ _ seed _ number; do
+        read -r why
+        if run "$work/whole" --family "$family" --law "${law%:}" --seed "$seed" --from "$number" --cases 1 >/dev/null; then
+            echo "    law ${law%:}, family $family, case $number of seed $seed: $why"
+            return 0
+        fi
+    done < <(grep -A 1 '^FAIL' "$work/out" | grep -v '^--')
+    return 1
+}
+
+(cd "$root" && git ls-files -z --cached --others --exclude-standard | xargs -0 sh -c 'for f; do test -f "$f" && printf "%s\0" "$f"; done; true' _) >"$work/files"
+copy "$work/whole"
+copy "$work/tree"
+build "$work/whole" || { cat "$work/build"; exit 1; }
 
 for ((i = 0; i < ${#faults[@]}; i++)); do
     number=$((i + 1))
     [ $# -eq 0 ] || [[ " $* " == *" $number "* ]] || continue
     IFS='~' read -r file change what <<<"${faults[$i]}"
     echo "== fault $number, $what"
-    source=$tree/$engine/$file
-    [ -f "$source" ] || { fail "there is no $file"; continue; }
-    cp "$source" "$work/whole"
-    sed -i "$change" "$source"
-    if cmp -s "$source" "$work/whole"; then
+    sound=$work/whole/$engine/$file
+    [ -f "$sound" ] || { fail "there is no $file"; continue; }
+    sed "$change" "$sound" >"$work/tree/$engine/$file"
+    if cmp -s "$sound" "$work/tree/$engine/$file"; then
         fail "the sed changes nothing in $file: $change"
         continue
     fi
-    if (cd "$tree" && dotnet build -c Release -p:TreatWarningsAsErrors=false -p:RunAnalyzers=false "$fuzz") >"$work/build" 2>&1; then
-        code=0
+    if build "$work/tree"; then
         start=$SECONDS
-        (cd "$tree" && timeout 90 dotnet "$fuzz/bin/Release/net10.0/TemplateForge.Geometry.Fuzz.dll" --minutes 1 --failures 1) >"$work/out" 2>/dev/null || code=$?
-        if [ "$code" -eq 1 ]; then
-            echo "found after $((SECONDS - start)) s:"
-            grep -m 1 -A 1 '^FAIL' "$work/out" | sed 's/^FAIL/    /'
+        run "$work/tree" --minutes 0.9 --failures 10 >"$work/out" && code=0 || code=$?
+        took=$((SECONDS - start))
+        if [ "$code" -eq 1 ] && found=$(first_of_its_own); then
+            echo "found after $took s:"
+            echo "$found"
         else
-            fail "not found; the program ended with $code"
+            fail "not found; the program ended with $code after $took s"
         fi
     else
         fail "does not build with it: $(grep -m 1 error "$work/build")"
     fi
-    cp "$work/whole" "$source"
+    cp "$sound" "$work/tree/$engine/$file"
 done
 exit "$failed"

@@ -52,6 +52,55 @@ public class FoundTests
         ]));
 
     [Fact]
+    public void A_lens_with_a_side_of_ten_nanometres_grows() => Laws.Distance.Check(new Trial(
+        1, 0,
+        [
+            [(0, 0, 0), (-20, -10, 0.4), (-19.999995, -9.99999, 0)],
+        ]));
+
+    [Fact]
+    public void A_lens_that_closes_with_two_nanometres_grows() => Laws.Distance.Check(new Trial(
+        2, 0,
+        [
+            [(0, 0, 0), (20.000004, 30.0000035, -0.3), (20.000002, 30.000002, 0)],
+        ]));
+
+    [Fact]
+    public void A_fillet_a_hair_off_tangent_shrinks_twice_to_hardly_a_radius() => Laws.Sum.Check(new Trial(
+        -2.5, 2.5,
+        [
+            [(0, 0, 0), (-19.9999999, 0, 0.41421356), (-25, -5, 0), (-25, -10, 0), (-10, -35, 0)],
+        ]));
+
+    [Fact]
+    public void A_hollow_arc_grows_by_a_hair_less_than_its_radius() => Laws.Distance.Check(new Trial(
+        2.49999991, 5,
+        [
+            [(0, 0, 0), (-10, 10, -0.414213562), (-12.5, 7.5, 0)],
+        ]));
+
+    [Fact]
+    public void A_side_of_a_millionth_of_a_millimetre_after_an_arc_leaves_the_long_side_its_offset() => Laws.Distance.Check(new Trial(
+        10, 0,
+        [
+            [(0, 0, 0.4), (-1E-06, 3E-07, 0), (40, 0, 0)],
+        ]));
+
+    [Fact]
+    public void Fillets_a_hair_off_tangent_shrink_to_hardly_a_radius() => Laws.Distance.Check(new Trial(
+        -5, 0,
+        [
+            [(0, 0, 0), (20, 0, 0.41421356), (25.0000001, 5, 0.5), (15, 15, 0)],
+        ]));
+
+    [Fact]
+    public void A_corner_of_sides_of_a_few_nanometres_is_turned_the_right_way() => Laws.Repair.Check(new Trial(
+        0, 0,
+        [
+            [(40, 20.0000032, -0.2), (39.9999975, 20.00000313, 0), (39.9999961, 20, 0.5), (39.9999968, 19.99999918, 0), (20, 30, 0)],
+        ]));
+
+    [Fact]
     public void A_strip_a_millionth_of_a_micrometre_wider_than_both_offsets_may_vanish_at_one_scale_only() => Laws.Scaling.Check(new Trial(
         -2.5, 7.5,
         [

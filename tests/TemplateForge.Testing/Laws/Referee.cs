@@ -30,6 +30,15 @@ public static class Referee
         return factory.CreateMultiPolygon([.. outers.Select(o => factory.CreatePolygon(o.Ring, [.. o.Holes]))]);
     }
 
+    /// <summary>Whether the region is still one when it is flattened: where arcs touch, chords may cross.</summary>
+    public static bool Takes(Region region)
+    {
+        var rings = region.Contours.Select(c => new GeometryFactory().CreateLinearRing(Corners(c, growth: 0))).ToList();
+        var outers = rings.Where(r => r.IsCCW).Select(r => r.Factory.CreatePolygon(r)).ToList();
+        return outers.Count > 0 && rings.Where(r => !r.IsCCW).All(hole => outers.Exists(o => o.Contains(hole.InteriorPoint)))
+            && Flattened(region).IsValid;
+    }
+
     public static double OffsetArea(Region region, double distance)
     {
         // By default it simplifies its input by 1 % of the distance.
