@@ -63,7 +63,6 @@ internal sealed class Contacts(Arrangement arrangement)
     public void FindAgain()
     {
         Clear();
-        // Edges that were bent cross where they were bent; taking that for new would never end.
         _isFirstPass = false;
         Build(_boxesAgain);
         for (var a = 0; a < _edges.Count; a++)
@@ -148,14 +147,17 @@ internal sealed class Contacts(Arrangement arrangement)
         var known = places[..count];
 
         var crossing = Crossing.Of(curve, flatter);
-        if (curve.Reaches(crossing.Nearest) && Math.Abs(flatter.RightOf(curve.At(crossing.Nearest))) < Tolerance.Merge)
+        var touches = Math.Abs(flatter.RightOf(curve.At(crossing.Nearest))) < Tolerance.Merge;
+        if (touches && curve.Reaches(crossing.Nearest))
         {
             Meet(followed, curve, other, flatter, crossing.Nearest, known, crosses: false);
             return;
         }
         if (!crossing.Exists) return;
-        Meet(followed, curve, other, flatter, crossing.First, known, crosses: _isFirstPass);
-        Meet(followed, curve, other, flatter, crossing.Second, known, crosses: _isFirstPass);
+        // Edges that were bent cross where they were bent; taking that for new would never end.
+        var crosses = !touches && _isFirstPass;
+        Meet(followed, curve, other, flatter, crossing.First, known, crosses);
+        Meet(followed, curve, other, flatter, crossing.Second, known, crosses);
     }
 
     /// <summary>Notes where on the followed curve an end of one edge lies on the other, or at an end of it.</summary>

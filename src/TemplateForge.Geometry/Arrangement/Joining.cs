@@ -21,7 +21,7 @@ internal sealed class Joining(Arrangement arrangement)
             : new(end, start, -edge.Bulge, edge.Parent, Forward: false));
     }
 
-    /// <summary>The contour round the loop, and which way it is turned; there is none where the loop is thinner than the tolerance.</summary>
+    /// <summary>The contour round the loop; there is none where the loop is thinner than the tolerance. And which way it is turned.</summary>
     public bool TryContour([NotNullWhen(true)] out Contour? contour, out bool counterClockwise)
     {
         Join();
