@@ -70,7 +70,7 @@ internal readonly struct RawOffset(Arrangement arrangement, Buffer<Strip> strips
         var parts = sine * distance > 0 || (reverses && corners.IsRound);
         if ((next.Left - strip.Arrived).LengthSquared < Tolerance.Merge * Tolerance.Merge && !strip.Stops && !next.Stops && cosine > 0)
         {
-            (strip.Joint, strip.RunsOn) = (Joint.Meeting, Math.Abs(sine) < Tangent);
+            (strip.Joint, strip.RunsOn) = (Joint.Meeting, Math.Abs(sine) < Tangent && next.CanBeRunInto);
         }
         else if (parts)
         {
@@ -160,14 +160,14 @@ internal readonly struct RawOffset(Arrangement arrangement, Buffer<Strip> strips
         {
             // tan(a / 4) from the sine and cosine of a, by halving twice; where 1 + cosine has lost its digits the sine has not.
             var half = cosine > -0.9 ? sine / (1 + cosine) : (1 - cosine) / sine;
-            Add(strip.Arrived, next.Left, half / (1 + Math.Sqrt(1 + half * half)), runsOn: !next.Stops);
+            Add(strip.Arrived, next.Left, half / (1 + Math.Sqrt(1 + half * half)), next.CanBeRunInto);
             return;
         }
         // Turned the other way, but so nearly reversed that it may as well have come all round: more than half a circle, in two.
         var turn = Math.CopySign(2 * Math.PI - Math.Abs(Math.Atan2(sine, cosine)), distance);
         var middle = corner + (strip.Arrived - corner).Turned(Angle.FromRadians(turn / 2));
         Add(strip.Arrived, middle, Math.Tan(turn / 8), runsOn: true);
-        Add(middle, next.Left, Math.Tan(turn / 8), runsOn: !next.Stops);
+        Add(middle, next.Left, Math.Tan(turn / 8), next.CanBeRunInto);
     }
 
     /// <summary>All along them the corner is nearer than the distance, so with round corners they are nowhere on the boundary.</summary>
