@@ -104,7 +104,18 @@ public class NarrowestWebTests
         Between(new(50, 0), new(50, 12), "one notch");
         Between(new(12, 16), new(6.6, 8.8), "a ring off centre: where it is thinnest");
         Between(new(50, 0), new(50, 40), "a plate: its lesser side");
-        Between(new(50, 0), new(50, 0), "a hole that touches the edge");
+    }
+
+    // Along a circle of 10 that comes within 1e-7 of a line, the place of the touch is known to √(2 × 10 × 1e-7) = 1.4e-3 only.
+    [Fact]
+    public void A_web_of_no_width_lies_at_the_touch()
+    {
+        foreach (var (_, by) in Symmetries.Placements)
+        {
+            Assert.True(Named("a hole that touches the edge").Placed(by).TryNarrowestWeb(out var web));
+            Approximately.Equal(by.Of(new Point(50, 0)), web.From, within: 1.5e-3);
+            Assert.Equal(web.From, web.To);
+        }
     }
 
     // Sides of 100 mm that rise by h: into the material 40 − 2h is left in the middle, outwards 40 + 2h are there.
@@ -154,7 +165,7 @@ public class NarrowestWebTests
     [Fact]
     public void An_empty_region_has_no_web() => Assert.False(Region.Empty.TryNarrowestWeb(out _));
 
-    // Rays 0.05 mm apart miss a line between two of them by far less than a hundredth.
+    // Between two rays that lie on either side of it, 0.05 mm apart, the line is looked for by halves.
     [Fact]
     public void It_is_what_rays_from_all_along_the_boundary_find() => Gen.Int.Check(60, seed => IsWhatRaysFind(Given.Star(new Random(seed), new(0, 0), 30)));
 
@@ -181,11 +192,12 @@ public class NarrowestWebTests
         var round = Given.Region(Outline.Polygon(Enumerable.Range(0, 4000).Select(i => Point.Origin + Vector.Polar(50, Angle.FullTurn * i / 4000))));
         Assert.True(round.TryNarrowestWeb(out var web));
         Approximately.Equal(100 * Math.Cos(Math.PI / 4000), web.Width, within: 1e-9);
+        // Teeth with flanks along radii are narrowest at their roots.
         var gear = Given.Region(Testing.Shapes.ThroughPoints(
-            [.. Enumerable.Range(0, 4000).Select(i => Point.Origin + Vector.Polar(i % 4 < 2 ? 2000 : 2005, Angle.FullTurn * i / 4000))], [.. new double[4000]]));
-        // Between the flanks of a tooth along radii, from the root corner of one to the other flank.
+            [.. Enumerable.Range(0, 4000).Select(i => Point.Origin + Vector.Polar(i % 4 is 1 or 2 ? 2005 : 2000, Angle.FullTurn * (i / 2) / 2000))],
+            [.. new double[4000]]));
         Assert.True(gear.TryNarrowestWeb(out web));
-        Assert.InRange(web.Width, 3, 3.2);
+        Approximately.Equal(4000 * Math.Sin(Math.PI / 2000), web.Width, within: 1e-9);
     }
 
     private static void IsWhatRaysFind(Region region)
@@ -194,7 +206,7 @@ public class NarrowestWebTests
         var rays = Webs.Least(region, step: 0.05);
         Assert.Equal(double.IsFinite(rays), region.TryNarrowestWeb(out var web));
         if (web.Width == 0) return; // touches; rays begin at 1e-6
-        Approximately.Equal(rays, web.Width, within: 0.01);
+        Approximately.Equal(rays, web.Width, within: 1e-4);
         IsWeb(region, web);
     }
 

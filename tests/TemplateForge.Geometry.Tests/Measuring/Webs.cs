@@ -15,50 +15,66 @@ internal static class Webs
         var least = double.PositiveInfinity;
         foreach (var contour in region.Contours)
         {
-            Ray? before = null;
-            foreach (var (from, way) in Normals(contour, step))
+            Ray? last = null;
+            var runs = Runs(contour, step).ToArray();
+            foreach (var (count, at) in runs.Append(runs[0]))
             {
-                if (Cast(all, from, way) is not { } ray)
+                Ray? before = null;
+                for (var i = 0; i <= count; i++)
                 {
-                    before = null;
-                    continue;
+                    // Not from the very ends, where the ray may run along a side; the next run begins beside the end of this.
+                    var share = Math.Clamp((double)i / count, 1e-7, 1 - 1e-7);
+                    var ray = Cast(all, at(share));
+                    if (ray is { } r && Math.Abs(r.Off) < 1e-9) least = Math.Min(least, r.Length);
+                    if (i == 0 && last is { } l && ray is { } f && Crosses(l, f)) least = Math.Min(least, (l.Length + f.Length) / 2);
+                    if (before is { } b && ray is { } c && Crosses(b, c))
+                        least = Math.Min(least, Refined(all, at, (double)(i - 1) / count, share, b, c));
+                    before = ray;
                 }
-                var length = Math.Min(ray.Length, before?.Length ?? double.PositiveInfinity);
-                if (length < least && ((before is { } b && Crosses(b, ray)) || Math.Abs(ray.Off) < 1e-9)) least = length;
-                before = ray;
+                last = before;
             }
         }
         return least;
     }
 
+    /// <summary>The length of the ray at which the sign turns; none if that is where it passes by something.</summary>
+    private static double Refined(Segment[] all, Func<double, (Point, Vector)> at, double low, double high, Ray lower, Ray higher)
+    {
+        for (var i = 0; i < 30; i++)
+        {
+            if (Cast(all, at((low + high) / 2)) is not { } middle) return double.PositiveInfinity;
+            if (middle.Off * lower.Off <= 0) (high, higher) = ((low + high) / 2, middle);
+            else (low, lower) = ((low + high) / 2, middle);
+        }
+        return Crosses(lower, higher) ? (lower.Length + higher.Length) / 2 : double.PositiveInfinity;
+    }
+
     private static bool Crosses(Ray before, Ray ray)
     {
         var moved = before.From.DistanceTo(ray.From) + ray.Length * (before.Way - ray.Way).Length;
-        return before.Off * ray.Off <= 0 && before.To.DistanceTo(ray.To) <= 2 * moved + 1e-6;
+        return before.Off * ray.Off <= 0 && before.To.DistanceTo(ray.To) <= 20 * moved + 1e-6;
     }
 
-    private static IEnumerable<(Point From, Vector Way)> Normals(Contour contour, double step)
+    /// <summary>The normals of every segment, and of every corner from that of one side to that of the other, each by a share of the run.</summary>
+    private static IEnumerable<(int Count, Func<double, (Point From, Vector Way)> At)> Runs(Contour contour, double step)
     {
-        for (var i = 0; i <= contour.Segments.Length; i++)
+        for (var i = 0; i < contour.Segments.Length; i++)
         {
             var before = contour.Segments[(i + contour.Segments.Length - 1) % contour.Segments.Length];
-            var segment = contour.Segments[i % contour.Segments.Length];
+            var segment = contour.Segments[i];
             var turn = Math.Atan2(before.EndDirection.Cross(segment.StartDirection), before.EndDirection.Dot(segment.StartDirection));
-            var fan = (int)Math.Ceiling(Math.Abs(turn) / (step / 20));
-            for (var k = 1; k < fan; k++)
-                yield return (segment.Start, before.EndDirection.Left.Turned(Angle.FromRadians(turn * k / fan)));
-            if (i == contour.Segments.Length) yield break;
-            var count = (int)Math.Ceiling(segment.Length / step);
-            for (var k = 0; k < count; k++)
+            if (Math.Abs(turn) > 1e-9)
             {
-                var share = (k + 0.5) / count;
-                yield return (segment.At(share), segment.DirectionAt(share).Left);
+                yield return ((int)Math.Ceiling(Math.Abs(turn) / (step / 20)), share =>
+                    (segment.Start, before.EndDirection.Left.Turned(Angle.FromRadians(turn * share))));
             }
+            yield return ((int)Math.Ceiling(segment.Length / step), share => (segment.At(share), segment.DirectionAt(share).Left));
         }
     }
 
-    private static Ray? Cast(Segment[] all, Point from, Vector way)
+    private static Ray? Cast(Segment[] all, (Point From, Vector Way) normal)
     {
+        var (from, way) = normal;
         Ray? first = null;
         foreach (var segment in all)
         {
