@@ -14,6 +14,12 @@ internal sealed class BoxTree
 
     public Bounds this[int leaf] => _boxes[leaf];
 
+    /// <summary>A box on a level: 0 are those that were put in.</summary>
+    public Bounds this[int level, int node] => _boxes[_levels[level] + node];
+
+    /// <summary>The level of the one box that holds all.</summary>
+    public int Top => _levels.Count - 2;
+
     /// <summary>Room for boxes, which are to be filled in before <see cref="Build"/>.</summary>
     public Span<Bounds> Leaves(int count)
     {
@@ -125,6 +131,7 @@ internal sealed class BoxTree
         }
     }
 
-    private (int First, int Last) Children(int level, int node) =>
+    /// <summary>The boxes of the level below that a box holds, at most four; the last is not among them.</summary>
+    public (int First, int Last) Children(int level, int node) =>
         (node * Fan, Math.Min(node * Fan + Fan, _levels[level] - _levels[level - 1]));
 }

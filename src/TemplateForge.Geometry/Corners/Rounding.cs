@@ -12,7 +12,7 @@ public sealed record UnfitCorner(Point At, double LargestRadius);
 public static class RoundCorners
 {
     /// <summary>Two segments that turn by less than this at their joint, in radians, meet without a corner.</summary>
-    private const double Tangent = 1e-5;
+    internal const double Tangent = 1e-5;
 
     /// <summary>The points at which the boundary has a true corner, pointing outwards or inwards.</summary>
     public static ImmutableArray<Point> Corners(this Region region) =>
