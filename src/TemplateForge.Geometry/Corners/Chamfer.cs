@@ -10,8 +10,12 @@ internal static class Chamfer
         if (!Place.TryAt(leaving, after, out var end)) return null;
         var (from, to) = (start.On(arriving), end.On(leaving));
         if (from.DistanceTo(to) < Tolerance.Merge) return null;
-        var cut = new CornerCut(start, end, before, after, [Segment.Line(from, to)]);
-        // Where a side bends back far enough, the line passes the corner on the other hand: it would fill instead of cut.
-        return cut.Tip(arriving, leaving).SignedArea * CornerCut.SideOf(arriving[^1], leaving[0]) > 0 ? cut : null;
+        // Both corners that a chamfer makes turn the way that its corner did. Where a side bends back far enough for them not to,
+        // the line crosses the side, or passes the corner on the other hand: it would fill instead of cut.
+        var line = Segment.Line(from, to);
+        var side = CornerCut.SideOf(arriving[^1], leaving[0]);
+        var turnsThere = arriving[start.Segment].DirectionAt(start.Share).Cross(line.StartDirection) * side > 0;
+        var turnsHere = line.EndDirection.Cross(leaving[end.Segment].DirectionAt(end.Share)) * side > 0;
+        return turnsThere && turnsHere ? new(start, end, before, after, [line]) : null;
     }
 }

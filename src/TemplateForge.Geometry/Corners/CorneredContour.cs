@@ -55,21 +55,16 @@ internal sealed class CorneredContour
     public Contour With(CornerCut?[] cuts)
     {
         var segments = new List<Segment>();
-        var isUsedUp = false;
         for (var i = 0; i < _sides.Length; i++)
         {
-            if (cuts[i] is { } cut)
-            {
-                segments.AddRange(cut.Segments);
-                // Cuts that leave next to nothing between them are joined.
-                var first = segments.Count - cut.Segments.Length;
-                if (isUsedUp) segments[first] = Segment.Arc(segments[first - 1].End, segments[first].End, segments[first].Bulge);
-            }
-            var before = segments.Count;
-            segments.AddRange(Place.Between(_sides[i], cuts[i]?.End ?? Place.StartOf(_sides[i]), cuts[After(i)]?.Start ?? Place.EndOf(_sides[i])));
-            isUsedUp = segments.Count == before;
+            if (cuts[i] is { } cut) segments.AddRange(cut.Segments);
+            var next = cuts[After(i)];
+            Segment[] left = [.. Place.Between(_sides[i], cuts[i]?.End ?? Place.StartOf(_sides[i]), next?.Start ?? Place.EndOf(_sides[i]))];
+            // Two cuts that leave next to nothing of a side between them meet.
+            if (left.Length == 0 && cuts[i] is not null && next is not null)
+                segments[^1] = Segment.Arc(segments[^1].Start, next.Segments[0].Start, segments[^1].Bulge);
+            segments.AddRange(left);
         }
-        if (isUsedUp) segments[0] = Segment.Arc(segments[^1].End, segments[0].End, segments[0].Bulge);
         return new(segments);
     }
 

@@ -23,7 +23,9 @@ internal static class Fillet
                 if (takenBefore + takenAfter > nearest?.TakenBefore + nearest?.TakenAfter) break;
                 if (!TryMoved(leaving[j], toLeft, out var movedLeaving)) continue;
                 points.Clear();
+                runs.Clear();
                 Meetings.Find(movedArriving, movedLeaving, points, runs);
+                foreach (var run in runs) points.Add(CentreOn(run));
                 foreach (var centre in points)
                 {
                     // Moving aside leaves every point at its share of the length.
@@ -38,6 +40,18 @@ internal static class Fillet
             }
         }
         return nearest;
+    }
+
+    /// <summary>
+    /// Sides that hardly turn, moved aside, come within <see cref="Tolerance.Merge"/> all along where they overlap, and cross in the
+    /// middle of that. Those that run in parallel at twice the radius do so for longer; there the place nearest to the corner is taken.
+    /// </summary>
+    private static Meeting CentreOn(SharedRun run)
+    {
+        var (from, to) = (run.From, run.To);
+        return from.At.DistanceTo(to.At) < Meetings.Smeared
+            ? new(from.At.MidpointTo(to.At), (from.OnFirst + to.OnFirst) / 2, (from.OnSecond + to.OnSecond) / 2)
+            : to;
     }
 
     private static bool TryMoved(Segment segment, double toLeft, out Segment moved)
