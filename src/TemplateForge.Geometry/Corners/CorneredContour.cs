@@ -8,8 +8,9 @@ internal sealed class CorneredContour
     private readonly Segment[][] _sides;
     private readonly bool[] _wanted;
     private readonly (Segment Segment, Box Bounds)[] _boundary;
+    private readonly Cutter _cutter;
 
-    public CorneredContour(Contour contour, ImmutableArray<int> corners, Func<Point, bool> where, Region region)
+    public CorneredContour(Contour contour, ImmutableArray<int> corners, Func<Point, bool> where, Region region, Cutter cutter)
     {
         var segments = contour.Segments;
         _sides = [.. corners.Select((from, i) =>
@@ -20,93 +21,103 @@ internal sealed class CorneredContour
         })];
         _wanted = [.. corners.Select(i => where(segments[i].Start))];
         _boundary = [.. region.Contours.SelectMany(c => c.Segments).Select(s => (s, s.Bounds))];
+        _cutter = cutter;
     }
 
-    /// <summary>The fillets that fit, by corner.</summary>
-    public Fillet?[] Fillets(double radius)
+    /// <summary>The cuts that fit, by corner.</summary>
+    public CornerCut?[] Cuts()
     {
-        var all = new Fillet?[_sides.Length];
-        for (var i = 0; i < all.Length; i++) all[i] = At(i, radius);
-        return [.. all.Select((fillet, i) => fillet is not null && LeavesRoom(i, fillet, all[Before(i)], all[After(i)]) ? fillet : null)];
+        var all = new CornerCut?[_sides.Length];
+        for (var i = 0; i < all.Length; i++) all[i] = At(i, share: 1);
+        return [.. all.Select((cut, i) => cut is not null && LeavesRoom(i, cut, all[Before(i)], all[After(i)]) ? cut : null)];
     }
 
-    /// <summary>The largest radius, up to the given one, that fits at a corner if its neighbours have it too.</summary>
-    public double LargestRadius(int corner, double upTo)
+    /// <summary>The largest share, less than 1, that fits at a corner if its neighbours have it too; 0 where none does.</summary>
+    public double LargestShare(int corner, double within)
     {
-        var (fits, tooLarge) = (0.0, upTo);
-        while (tooLarge - fits > Tolerance.Length / 2)
+        // Where sides bend, what fits is not always all that is smaller: first down in steps, then up by halves.
+        const int Steps = 32;
+        var step = Steps - 1;
+        while (step > 0 && !Fits((double)step / Steps)) step--;
+        var (fits, tooLarge) = ((double)step / Steps, (step + 1.0) / Steps);
+        while (tooLarge - fits > within)
         {
-            var radius = (fits + tooLarge) / 2;
-            var fillet = At(corner, radius);
-            if (fillet is not null && LeavesRoom(corner, fillet, At(Before(corner), radius), At(After(corner), radius))) fits = radius;
-            else tooLarge = radius;
+            var share = (fits + tooLarge) / 2;
+            if (Fits(share)) fits = share;
+            else tooLarge = share;
         }
         return fits;
+
+        bool Fits(double share) =>
+            At(corner, share) is { } cut && LeavesRoom(corner, cut, At(Before(corner), share), At(After(corner), share));
     }
 
-    public Contour Rounded(Fillet?[] fillets)
+    public Contour With(CornerCut?[] cuts)
     {
-        var rounded = new List<Segment>();
+        var segments = new List<Segment>();
         for (var i = 0; i < _sides.Length; i++)
         {
-            if (fillets[i] is { } fillet) rounded.AddRange(fillet.Arcs);
-            rounded.AddRange(Between(_sides[i], fillets[i]?.End ?? Place.StartOf(_sides[i]), fillets[After(i)]?.Start ?? Place.EndOf(_sides[i])));
+            if (cuts[i] is { } cut) segments.AddRange(cut.Segments);
+            var next = cuts[After(i)];
+            Segment[] left = [.. Place.Between(_sides[i], cuts[i]?.End ?? Place.StartOf(_sides[i]), next?.Start ?? Place.EndOf(_sides[i]))];
+            // Two cuts that leave next to nothing of a side between them meet.
+            if (left.Length == 0 && cuts[i] is not null && next is not null)
+                segments[^1] = Segment.Arc(segments[^1].Start, next.Segments[0].Start, segments[^1].Bulge);
+            segments.AddRange(left);
         }
-        return new(rounded);
+        return new(segments);
     }
 
     private int Before(int corner) => (corner + _sides.Length - 1) % _sides.Length;
     private int After(int corner) => (corner + 1) % _sides.Length;
 
-    private Fillet? At(int corner, double radius)
+    private CornerCut? At(int corner, double share)
     {
         if (!_wanted[corner]) return null;
-        var fillet = Fillet.Between(_sides[Before(corner)], _sides[corner], radius);
-        return fillet is not null && IsClear(fillet, _sides[Before(corner)], _sides[corner]) ? fillet : null;
+        var (arriving, leaving) = (_sides[Before(corner)], _sides[corner]);
+        return _cutter(arriving, leaving, share) is { } cut && IsClear(cut, arriving, leaving) ? cut : null;
     }
 
-    private bool LeavesRoom(int corner, Fillet fillet, Fillet? before, Fillet? after)
+    private bool LeavesRoom(int corner, CornerCut cut, CornerCut? before, CornerCut? after)
     {
         var arriving = _sides[Before(corner)].Sum(s => s.Length);
         var leaving = _sides[corner].Sum(s => s.Length);
-        return fillet.TakenBefore + (before?.TakenAfter ?? 0) <= arriving + Tolerance.Merge
-            && fillet.TakenAfter + (after?.TakenBefore ?? 0) <= leaving + Tolerance.Merge;
+        return cut.TakenBefore + (before?.TakenAfter ?? 0) <= arriving + Tolerance.Merge
+            && cut.TakenAfter + (after?.TakenBefore ?? 0) <= leaving + Tolerance.Merge;
     }
 
-    /// <summary>Whether nothing of the boundary lies in the tip that the fillet takes away or fills.</summary>
-    private bool IsClear(Fillet fillet, Segment[] arriving, Segment[] leaving)
+    /// <summary>Whether nothing of the boundary lies in the tip that a cut takes away or fills, and the cut meets its sides at its ends only.</summary>
+    private bool IsClear(CornerCut cut, Segment[] arriving, Segment[] leaving)
     {
-        Segment[] cutOff =
-        [
-            .. Between(leaving, Place.StartOf(leaving), fillet.End),
-            .. fillet.Arcs.Reverse().Select(s => s.Reversed()),
-            .. Between(arriving, fillet.Start, Place.EndOf(arriving)),
-        ];
-        var tip = new Contour(cutOff);
+        var tip = cut.Tip(arriving, leaving);
         var bounds = tip.Bounds;
         var ownSides = new HashSet<Segment>([.. arriving, .. leaving]);
-        var (touched, touchedToo) = (arriving[fillet.Start.Segment], leaving[fillet.End.Segment]);
+        var (first, last) = (cut.Segments[0], cut.Segments[^1]);
         var (points, runs) = (new List<Meeting>(), new List<SharedRun>());
         foreach (var (segment, around) in _boundary)
         {
-            if (segment == touched || segment == touchedToo || !around.Touches(bounds)) continue;
-            if (!ownSides.Contains(segment) && tip.WindingAround(segment.At(0.5)) != 0) return false;
-            foreach (var arc in fillet.Arcs) Meetings.Find(arc, segment, points, runs);
+            if (!around.Touches(bounds)) continue;
+            var isOwn = ownSides.Contains(segment);
+            if (!isOwn && tip.WindingAround(segment.At(0.5)) != 0) return false;
+            foreach (var piece in cut.Segments)
+            {
+                points.Clear();
+                runs.Clear();
+                Meetings.Find(piece, segment, points, runs);
+                // A whole run along a side is no more than nearness: the corner is hardly one.
+                if (isOwn ? !points.TrueForAll(p => RunsAlongASide(piece, p.OnFirst)) : runs.Count > 0 || !points.TrueForAll(p => IsEnd(p.At)))
+                    return false;
+            }
         }
-        return points.TrueForAll(p => IsEnd(p.At));
+        return true;
 
-        // Where a fillet ends it runs along its side, and along what joins on to that without a corner.
-        bool IsEnd(Point p) =>
-            p.DistanceTo(fillet.Arcs[0].Start) < fillet.Radius / 100 || p.DistanceTo(fillet.Arcs[^1].End) < fillet.Radius / 100;
-    }
+        // Where a side is used up, the next one begins.
+        bool IsEnd(Point p) => p.DistanceTo(first.Start) < Tolerance.Length || p.DistanceTo(last.End) < Tolerance.Length;
 
-    private static IEnumerable<Segment> Between(Segment[] side, Place from, Place to)
-    {
-        for (var i = from.Segment; i <= to.Segment; i++)
-        {
-            var (start, end) = (i == from.Segment ? from.Share : 0, i == to.Segment ? to.Share : 1);
-            if ((end - start) * side[i].Length < 2 * Tolerance.Merge) continue; // used up
-            yield return side[i].Part(start, end);
-        }
+        // A fillet runs along its sides at its ends, and a chamfer of a corner that is hardly one does too.
+        bool RunsAlongASide(Segment piece, double share) =>
+            (piece == first && IsOn(arriving, piece.At(share / 2))) || (piece == last && IsOn(leaving, piece.At((share + 1) / 2)));
+
+        static bool IsOn(Segment[] side, Point p) => Array.Exists(side, s => s.DistanceTo(p) <= Tolerance.Length);
     }
 }

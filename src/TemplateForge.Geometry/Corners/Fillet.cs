@@ -1,23 +1,16 @@
 namespace TemplateForge.Geometry;
 
 /// <summary>An arc that touches both sides of a corner.</summary>
-/// <param name="Radius">Its radius.</param>
-/// <param name="Start">Where it leaves the side that arrives at the corner.</param>
-/// <param name="End">Where it joins the side that leaves the corner.</param>
-/// <param name="TakenBefore">Length of the arriving side that it takes the place of.</param>
-/// <param name="TakenAfter">Length of the leaving side that it takes the place of.</param>
-/// <param name="Arcs">The arc, in two where it turns through more than half a circle.</param>
-internal sealed record Fillet(double Radius, Place Start, Place End, double TakenBefore, double TakenAfter, Segment[] Arcs)
+internal static class Fillet
 {
     /// <summary>The fillet nearest to the corner at which one side ends and the other begins; null where none touches both.</summary>
     /// <remarks>Its centre lies where the two sides, moved by the radius to the side that the corner turns to, cross.</remarks>
-    public static Fillet? Between(Segment[] arriving, Segment[] leaving, double radius)
+    public static CornerCut? Between(Segment[] arriving, Segment[] leaving, double radius)
     {
-        var (into, outOf) = (arriving[^1].EndDirection, leaving[0].StartDirection);
-        var turn = Math.Atan2(into.Cross(outOf), into.Dot(outOf));
-        var toLeft = turn > 0 ? radius : -radius;
+        var turns = CornerCut.SideOf(arriving[^1], leaving[0]);
+        var toLeft = turns * radius;
 
-        Fillet? nearest = null;
+        CornerCut? nearest = null;
         var (points, runs) = (new List<Meeting>(), new List<SharedRun>());
         var takenBefore = 0.0;
         for (var i = arriving.Length - 1; i >= 0; takenBefore += arriving[i--].Length)
@@ -30,7 +23,9 @@ internal sealed record Fillet(double Radius, Place Start, Place End, double Take
                 if (takenBefore + takenAfter > nearest?.TakenBefore + nearest?.TakenAfter) break;
                 if (!TryMoved(leaving[j], toLeft, out var movedLeaving)) continue;
                 points.Clear();
+                runs.Clear();
                 Meetings.Find(movedArriving, movedLeaving, points, runs);
+                foreach (var run in runs) points.Add(CentreOn(run));
                 foreach (var centre in points)
                 {
                     // Moving aside leaves every point at its share of the length.
@@ -38,13 +33,25 @@ internal sealed record Fillet(double Radius, Place Start, Place End, double Take
                     var after = takenAfter + centre.OnSecond * leaving[j].Length;
                     if (before + after >= nearest?.TakenBefore + nearest?.TakenAfter) continue;
                     if (before + after < Tolerance.Merge) continue; // no fillet but the corner
-                    var (from, to) = (new Place(i, Snapped(centre.OnFirst, arriving[i])), new Place(j, Snapped(centre.OnSecond, leaving[j])));
-                    var arcs = Arc(arriving[i], from.Share, leaving[j], to.Share, Math.Sign(turn));
-                    if (arcs.Length > 0) nearest = new(radius, from, to, before, after, arcs);
+                    var (from, to) = (new Place(i, Place.Snapped(centre.OnFirst, arriving[i])), new Place(j, Place.Snapped(centre.OnSecond, leaving[j])));
+                    var arcs = Arc(arriving[i], from.Share, leaving[j], to.Share, turns);
+                    if (arcs.Length > 0) nearest = new(from, to, before, after, arcs);
                 }
             }
         }
         return nearest;
+    }
+
+    /// <summary>
+    /// Sides that hardly turn, moved aside, come within <see cref="Tolerance.Merge"/> all along where they overlap, and cross in the
+    /// middle of that. Those that run in parallel at twice the radius do so for longer; there the place nearest to the corner is taken.
+    /// </summary>
+    private static Meeting CentreOn(SharedRun run)
+    {
+        var (from, to) = (run.From, run.To);
+        return from.At.DistanceTo(to.At) < Meetings.Smeared
+            ? new(from.At.MidpointTo(to.At), (from.OnFirst + to.OnFirst) / 2, (from.OnSecond + to.OnSecond) / 2)
+            : to;
     }
 
     private static bool TryMoved(Segment segment, double toLeft, out Segment moved)
@@ -56,13 +63,6 @@ internal sealed record Fillet(double Radius, Place Start, Place End, double Take
         if (start.DistanceTo(end) < Tolerance.Merge) return false;
         moved = Segment.Arc(start, end, segment.Bulge);
         return true;
-    }
-
-    /// <summary>A segment of which next to nothing is left is used up.</summary>
-    private static double Snapped(double share, Segment segment)
-    {
-        var least = 2 * Tolerance.Merge / segment.Length;
-        return share < least ? 0 : share > 1 - least ? 1 : share;
     }
 
     private static Segment[] Arc(Segment arriving, double from, Segment leaving, double to, int turns)

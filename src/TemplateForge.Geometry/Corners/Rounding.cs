@@ -11,12 +11,9 @@ public sealed record UnfitCorner(Point At, double LargestRadius);
 /// <summary>Fillets: arcs in place of corners, which run into both sides without a corner.</summary>
 public static class RoundCorners
 {
-    /// <summary>Two segments that turn by less than this at their joint, in radians, meet without a corner.</summary>
-    internal const double Tangent = 1e-5;
-
     /// <summary>The points at which the boundary has a true corner, pointing outwards or inwards.</summary>
     public static ImmutableArray<Point> Corners(this Region region) =>
-        [.. region.Contours.SelectMany(c => CornersOf(c).Select(i => c.Segments[i].Start))];
+        [.. region.Contours.SelectMany(c => CornerCutting.CornersOf(c).Select(i => c.Segments[i].Start))];
 
     /// <summary>Every corner with a fillet of one radius; where it does not fit, the corner stays as it is and is listed.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The radius is not more than 0.</exception>
@@ -35,40 +32,8 @@ public static class RoundCorners
     {
         if (!(radius >= Tolerance.Length && double.IsFinite(radius)))
             throw new ArgumentOutOfRangeException(nameof(radius), radius, "A fillet has a radius.");
-        var contours = ImmutableArray.CreateBuilder<Contour>();
-        var unfit = ImmutableArray.CreateBuilder<UnfitCorner>();
-        foreach (var contour in region.Contours)
-        {
-            var corners = CornersOf(contour);
-            if (corners.IsEmpty)
-            {
-                contours.Add(contour);
-                continue;
-            }
-            var sides = new CorneredContour(contour, corners, where, region);
-            var fillets = sides.Fillets(radius);
-            contours.Add(sides.Rounded(fillets));
-            for (var i = 0; i < corners.Length; i++)
-            {
-                var at = contour.Segments[corners[i]].Start;
-                if (fillets[i] is null && where(at)) unfit.Add(new(at, sides.LargestRadius(i, radius)));
-            }
-        }
-        return new(new Region(contours.ToImmutable()), unfit.ToImmutable());
-    }
-
-    /// <summary>The segments that begin at a corner, by index.</summary>
-    private static ImmutableArray<int> CornersOf(Contour contour)
-    {
-        var segments = contour.Segments;
-        return
-        [
-            .. Enumerable.Range(0, segments.Length).Where(i =>
-            {
-                var before = segments[(i + segments.Length - 1) % segments.Length];
-                var (arriving, leaving) = (before.EndDirection, segments[i].StartDirection);
-                return Math.Abs(Math.Atan2(arriving.Cross(leaving), arriving.Dot(leaving))) > Tangent;
-            }),
-        ];
+        var (cut, unfit) = CornerCutting.Cut(region, where, radius, (arriving, leaving, share) =>
+            Fillet.Between(arriving, leaving, radius * share));
+        return new(cut, [.. unfit.Select(u => new UnfitCorner(u.At, radius * u.Share))]);
     }
 }

@@ -23,7 +23,7 @@ public static class InsideRadius
         (radius, at) = (double.PositiveInfinity, default);
         foreach (var (before, segment) in region.Contours.SelectMany(Joints.Of))
         {
-            if (Joints.Turn(before, segment) < -RoundCorners.Tangent)
+            if (Joints.Turn(before, segment) < -CornerCutting.Tangent)
             {
                 (radius, at) = (0, segment.Start);
                 return true;
