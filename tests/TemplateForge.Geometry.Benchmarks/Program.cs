@@ -21,10 +21,10 @@ switch (args)
         Console.WriteLine(Tables.Of([.. Quick.Measure(wanted, TimeSpan.FromSeconds(0.2), patience)]));
         break;
     case ["offsets", var path]:
-        Console.WriteLine(Tables.Of([.. Comparison.Measure(PublishedContours.Read(path), rounds: 5)]));
+        Console.WriteLine(Tables.Of([.. Comparison.Measure(PublishedContours.Read(path), rounds: 3)]));
         break;
     case ["shapes"]:
-        Console.WriteLine(Tables.Of([.. Comparison.Measure(ShopShapes.Cases(), rounds: 5)]));
+        Console.WriteLine(Tables.Of([.. Comparison.Measure(ShopShapes.Cases(), rounds: 3)]));
         break;
     case ["growth"]:
         Console.WriteLine(Tables.Of([.. Comparison.Measure(Growth.Cases(), rounds: 2)]));
