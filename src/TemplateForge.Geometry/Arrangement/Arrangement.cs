@@ -98,7 +98,8 @@ internal sealed class Arrangement : IDisposable
         var (from, to) = NextOfChain(start, end);
         if (from == to) return;
         var flattened = Flattened(_nodes[from], end, bulge);
-        if (!hidden) _edges.Add(new(from, to, flattened, count, _pieces.Count, Settled: false, runsOn));
+        // What closes a chain may do so where the boundary only passes through its start again: then something else comes next.
+        if (!hidden) _edges.Add(new(from, to, flattened, count, _pieces.Count, Settled: false, runsOn && _chainEnd >= 0));
         _pieces.Add(new(_nodes[from], end, flattened, count, IsEdge: !hidden, Known.Near));
     }
 

@@ -11,14 +11,14 @@ internal sealed class Walk(Arrangement arrangement, Fans fans, Windings windings
     private readonly Buffer<int> _placeOf = new();
     private readonly List<Contour> _outer = [];
     private readonly List<Contour> _holes = [];
-    private bool _anyOuterVanished;
+    private bool _anyVanished;
 
     /// <summary>The region of all faces whose winding number is inside, outer contours before holes.</summary>
     public Region Around(Predicate<int> inside)
     {
         _outer.Clear();
         _holes.Clear();
-        _anyOuterVanished = false;
+        _anyVanished = false;
         // Kept are the half-edges with the inside on their left only. Faces alternate about every node, so they always close.
         var kept = _kept.Sized(2 * arrangement.Edges.Count);
         for (var h = 0; h < kept.Length; h += 2)
@@ -76,7 +76,7 @@ internal sealed class Walk(Arrangement arrangement, Fans fans, Windings windings
         }
         _walk.RemoveLast(loop.Length);
         if (_joining.TryContour(out var contour, out var counterClockwise)) (counterClockwise ? _outer : _holes).Add(contour);
-        else if (counterClockwise) _anyOuterVanished = true;
+        else _anyVanished = true;
     }
 
     /// <summary>Goes on along the boundary, across edges that have the inside on both sides, until it is back at the first.</summary>
@@ -95,7 +95,7 @@ internal sealed class Walk(Arrangement arrangement, Fans fans, Windings windings
     private Region Gathered()
     {
         // A sliver may be thinner than the tolerance on the whole and yet have a hole where it is thicker. The hole goes with it.
-        if (_anyOuterVanished) _holes.RemoveAll(hole => !_outer.Exists(outer => outer.WindingAround(hole.Segments[0].At(0.5)) != 0));
+        if (_anyVanished) _holes.RemoveAll(hole => !_outer.Exists(outer => outer.WindingAround(hole.Segments[0].At(0.5)) != 0));
         ImmutableArray<Contour> contours = [.. _outer, .. _holes];
         return contours.IsEmpty ? Region.Empty : new(contours);
     }

@@ -106,4 +106,16 @@ public class FoundTests
         [
             [(0, 0, 0), (0, -5, 0), (5, -10, 0), (5.000000000954454, 0, 0)],
         ]));
+
+    // The raw offset passes through its own start again, and what closed it was taken for tangent to what did not follow.
+    [Fact]
+    public void A_boundary_that_passes_through_the_start_of_its_offset_again_is_where_the_distance_says() => Laws.Distance.Check(new Trial(
+        5, 10,
+        [
+            [(20, 25, 0), (20, 50, 1), (-25, 25, 0), (-0, 20, 0)],
+            [
+                (5, 30, -0.0946362785060467), (3.944271909999159, 24.47213595499958, 0), (-20, 35, 0), (0, 35, 0.41421356), (15, 50, 0),
+                (15, 25, 0), (10, 25, -0.4),
+            ],
+        ]));
 }

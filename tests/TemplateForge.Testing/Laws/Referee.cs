@@ -31,12 +31,14 @@ public static class Referee
     }
 
     /// <summary>Whether the region is still one when it is flattened: where arcs touch, chords may cross.</summary>
-    public static bool Takes(Region region)
+    public static bool Takes(Region region, double growth = 0)
     {
-        var rings = region.Contours.Select(c => new GeometryFactory().CreateLinearRing(Corners(c, growth: 0))).ToList();
+        var rings = region.Contours.Select(c => new GeometryFactory().CreateLinearRing(Corners(c, growth))).ToList();
+        // Of what is thinner than the flattening the chords may run the other way round.
+        if (region.Contours.Zip(rings).Any(pair => pair.First.IsCounterClockwise != pair.Second.IsCCW)) return false;
         var outers = rings.Where(r => r.IsCCW).Select(r => r.Factory.CreatePolygon(r)).ToList();
         return outers.Count > 0 && rings.Where(r => !r.IsCCW).All(hole => outers.Exists(o => o.Contains(hole.InteriorPoint)))
-            && Flattened(region).IsValid;
+            && Flattened(region, growth).IsValid;
     }
 
     public static double OffsetArea(Region region, double distance)

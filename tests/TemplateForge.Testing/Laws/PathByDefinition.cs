@@ -1,7 +1,9 @@
-namespace TemplateForge.Geometry.Tests;
+using TemplateForge.Geometry;
+
+namespace TemplateForge.Testing;
 
 /// <summary>Distances from a path, and the sides of it, straight from their definitions.</summary>
-internal sealed class PathByDefinition(Path path)
+public sealed class PathByDefinition(Path path)
 {
     private readonly bool _closes = path.Start.DistanceTo(path.End) <= Tolerance.Merge;
 
