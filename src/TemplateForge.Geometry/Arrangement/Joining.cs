@@ -167,7 +167,7 @@ internal sealed class Joining(Arrangement arrangement)
         return turn + 2 * Math.PI * Math.Round((roughly - turn) / (2 * Math.PI));
     }
 
-    /// <summary>Whether the loop is anywhere thicker than the tolerance, and which way it is turned.</summary>
+    /// <summary>Whether the loop is on the whole thicker than twice the tolerance, by which either side of it may be out; and which way it is turned.</summary>
     private bool HasArea(out bool counterClockwise)
     {
         // An arc and its chord enclose between 2/3 and π/4 of chord times rise: most often that is enough to know.
@@ -185,7 +185,7 @@ internal sealed class Joining(Arrangement arrangement)
             var contour = Contour.Trusted(_segments.Items.ToArray());
             area = contour.SignedArea;
             counterClockwise = area > 0;
-            return Math.Abs(area) >= Tolerance.Merge * contour.Length / 2;
+            return Math.Abs(area) >= Tolerance.Merge * contour.Length;
         }
         counterClockwise = area > 0;
         return true;
