@@ -7,8 +7,8 @@ const string usage = """
     quick PATH [WORD]     everything in this process within a minute; only rows whose table, shape or job holds the word
     offsets PATH          the contours in that file, by BenchmarkDotNet
     shapes                shapes from the shop, by BenchmarkDotNet
-    growth                gears of 100 to 100 000 segments, by BenchmarkDotNet
-    docs PATH FOLDER      all of it, written to benchmarks.md and benchmarks-growth.svg in the folder
+    growth                gears of 100 to 100 000 segments, in this process; the largest are left out where they take minutes
+    docs PATH FOLDER [N]  all of it, in N rounds (3), written to benchmarks.md and benchmarks-growth.svg in the folder
     """;
 
 var start = Stopwatch.GetTimestamp();
@@ -27,12 +27,11 @@ switch (args)
         Console.WriteLine(Tables.Of([.. Comparison.Measure(ShopShapes.Cases(), rounds: 3)]));
         break;
     case ["growth"]:
-        Console.WriteLine(Tables.Of([.. Comparison.Measure(Growth.Cases(), rounds: 2)]));
+        Console.WriteLine(Tables.Of([.. Gears()]));
         break;
-    case ["docs", var path, var folder]:
-        Measured[] all = [
-            .. Comparison.Measure(PublishedContours.Read(path).Concat(ShopShapes.Cases()), rounds: 3),
-            .. Comparison.Measure(Growth.Cases(), rounds: 2)];
+    case ["docs", var path, var folder, .. var more] when more.Length == 0 || more.Length == 1 && int.TryParse(more[0], out _):
+        var rounds = more.Length == 0 ? 3 : int.Parse(more[0], System.Globalization.CultureInfo.InvariantCulture);
+        Measured[] all = [.. Comparison.Measure(PublishedContours.Read(path).Concat(ShopShapes.Cases()), rounds), .. Gears()];
         File.WriteAllText(System.IO.Path.Combine(folder, "benchmarks-growth.svg"), GrowthPlot.Of(all));
         File.WriteAllText(System.IO.Path.Combine(folder, "benchmarks.md"), $"""
             # How fast the geometry is
@@ -44,8 +43,9 @@ switch (args)
             {Cpu()}, {Environment.ProcessorCount} cores; {RuntimeInformation.OSDescription}; {RuntimeInformation.FrameworkDescription}.
 
             Beside NetTopologySuite 2.6 (NTS) with its defaults, on the same shapes with arcs flattened to chords that stray by 0.01 mm;
-            flattening is not counted. BenchmarkDotNet runs both in one process, by turns, in several rounds; times are medians over
-            all rounds, and "× 3" is their ratio: a third of the time of NTS. Floor and goal are what two libraries of arcs reached in
+            flattening is not counted. BenchmarkDotNet runs both in one process, by turns, rounds: {rounds}; times are medians over
+            all rounds, and "× 3" is their ratio: a third of the time of NTS. Growth is measured by turns too, without BenchmarkDotNet,
+            as one offset of a large gear takes NTS minutes; sizes at which it would are left out. Floor and goal are what two libraries of arcs reached in
             the same comparison elsewhere. Repair makes a region of loose contours; the union of gears is that of one with itself turned
             by half a tooth; gears are offset 0.5 mm inwards.
 
@@ -60,6 +60,8 @@ switch (args)
 }
 Console.WriteLine($"{Stopwatch.GetElapsedTime(start).TotalSeconds:0} s");
 return 0;
+
+static IEnumerable<Measured> Gears() => Quick.Measure(Growth.Cases(), TimeSpan.FromSeconds(0.2), patience: TimeSpan.FromSeconds(1.2));
 
 static string Cpu() => File.Exists("/proc/cpuinfo")
     ? File.ReadLines("/proc/cpuinfo").FirstOrDefault(l => l.StartsWith("model name", StringComparison.Ordinal))?.Split(':')[^1].Trim() ?? "unknown processor"
