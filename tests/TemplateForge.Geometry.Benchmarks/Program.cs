@@ -38,7 +38,7 @@ switch (args)
 
             Made by this, in {Stopwatch.GetElapsedTime(start).TotalMinutes:0.0} minutes; PATH is a file of contours that is not part of this repository:
 
-                dotnet run -c Release --project tests/TemplateForge.Geometry.Benchmarks -- docs PATH docs
+                dotnet run -c Release --project tests/TemplateForge.Geometry.Benchmarks -- docs PATH docs {rounds}
 
             {Cpu()}, {Environment.ProcessorCount} cores; {RuntimeInformation.OSDescription}; {RuntimeInformation.FrameworkDescription}.
 

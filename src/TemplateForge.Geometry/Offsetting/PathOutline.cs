@@ -98,9 +98,7 @@ internal sealed class PathOutline
         }
         else
         {
-            // tan(a / 4) from the sine and cosine of a, by halving twice; where 1 + cosine has lost its digits the sine has not.
-            var half = cosine > -0.9 ? sine / (1 + cosine) : (1 - cosine) / sine;
-            Add(strip.Arrived, next.Left, half / (1 + Math.Sqrt(1 + half * half)), isRight);
+            Add(strip.Arrived, next.Left, Pie.BulgeOf(sine, cosine), isRight);
         }
         if (next.Stops)
         {

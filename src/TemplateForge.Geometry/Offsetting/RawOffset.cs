@@ -158,9 +158,7 @@ internal readonly struct RawOffset(Arrangement arrangement, Buffer<Strip> strips
         var (sine, cosine) = (strip.EndDirection.Cross(next.StartDirection), strip.EndDirection.Dot(next.StartDirection));
         if (sine * distance > 0)
         {
-            // tan(a / 4) from the sine and cosine of a, by halving twice; where 1 + cosine has lost its digits the sine has not.
-            var half = cosine > -0.9 ? sine / (1 + cosine) : (1 - cosine) / sine;
-            Add(strip.Arrived, next.Left, half / (1 + Math.Sqrt(1 + half * half)), next.CanBeRunInto);
+            Add(strip.Arrived, next.Left, Pie.BulgeOf(sine, cosine), next.CanBeRunInto);
             return;
         }
         // Turned the other way, but so nearly reversed that it may as well have come all round: more than half a circle, in two.
