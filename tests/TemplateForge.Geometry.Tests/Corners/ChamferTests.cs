@@ -229,17 +229,51 @@ public class ChamferTests
     [Fact]
     public void The_largest_that_fits_is_told_even_where_less_does_not_fit()
     {
-        var bump = Math.Sqrt(3) * 4;
-        Point[] on = [new(0, 5), new(-2, 5 + bump / 2), new(-2, 5 + 1.5 * bump), new(0, 5 + 2 * bump)];
-        var sixty = Math.Tan(Math.PI / 12);
-        var plate = Given.Region(new Contour(
-            Segment.Line(new(-30, 0), new(0, 0)), Segment.Line(new(0, 0), on[0]),
-            Segment.Arc(on[0], on[1], sixty), Segment.Arc(on[1], on[2], -Math.Tan(Math.PI / 6)), Segment.Arc(on[2], on[3], sixty),
-            Segment.Line(on[3], new(0, 60)), Segment.Line(new(0, 60), new(-30, 60)), Segment.Line(new(-30, 60), new(-30, 0))));
+        var plate = WithBump();
         Assert.Equal(4, plate.Corners().Length);
         Assert.NotEmpty(plate.ChamferedCorners(17.5, p => p == Point.Origin).Unfit);
         var unfit = Assert.Single(plate.ChamferedCorners(35, p => p == Point.Origin).Unfit);
         Approximately.Equal(30, unfit.LargestBefore, within: 1e-6);
+    }
+
+    [Fact]
+    public void A_side_that_stands_in_the_way_halfway_is_not_crossed()
+    {
+        // From 3 before the corner to 24 after it a line is nowhere more than 3 from the side, and the bump stands 4 out.
+        foreach (var image in Symmetries.Of(WithBump()))
+        {
+            var corner = image.By.Of(Point.Origin);
+            var (before, after) = image.By.Mirrors ? (24.0, 3.0) : (3.0, 24.0);
+            var unfit = Assert.Single(image.Shape.ChamferedCorners(before, after, p => p.DistanceTo(corner) < 1e-6).Unfit);
+            // The largest ends on the bump's top, 60° of radius 4 on from where the bump begins, and touches it there.
+            var along = Math.Max(unfit.LargestBefore, unfit.LargestAfter);
+            var centre = new Point(0, 5 + 4 * Math.Sqrt(3));
+            var end = centre + Vector.Polar(4, Angle.FromDegrees(240) - Angle.FromRadians((along - 5 - 4 * Math.PI / 3) / 4));
+            Approximately.Equal(0, (end - new Point(-along / 8, 0)).Unit.Dot((end - centre).Unit), within: 1e-6);
+        }
+    }
+
+    [Fact]
+    public void A_chamfer_that_would_lie_on_the_next_side_but_one_is_refused()
+    {
+        var triangle = Given.Region(Outline.Polygon(new Point(0, 0), new(30, 0), new(0, 40)));
+        foreach (var image in Symmetries.Of(triangle))
+        {
+            var corner = image.By.Of(Point.Origin);
+            var (before, after) = image.By.Mirrors ? (30.0, 40.0) : (40.0, 30.0);
+            var unfit = Assert.Single(image.Shape.ChamferedCorners(before, after, p => p.DistanceTo(corner) < 1e-6).Unfit);
+            Approximately.Equal(before, unfit.LargestBefore, within: 1e-5);
+        }
+    }
+
+    [Fact]
+    public void A_piece_of_a_side_that_is_hardly_longer_than_the_tolerance_stays()
+    {
+        Point[] low = [new(0, 0), new(20, 0), new(20 + 1.5e-7, 0), new(40, 0)];
+        var plate = Given.Region(Outline.Polygon([.. low, new(40, 20), new(0, 20)]));
+        Approximately.Equal(800 - 32, plate.ChamferedCorners(4).Region.Area, within: 1e-9);
+        Approximately.Equal(800 - (4 - Math.PI) * 16, plate.RoundedCorners(4).Region.Area, within: 1e-9);
+        Assert.Contains(plate.ChamferedCorners(4).Region.Contours[0].Segments, s => s.Start == low[1] && s.End == low[2]);
     }
 
     [Fact]
@@ -287,5 +321,17 @@ public class ChamferTests
         Assert.Throws<ArgumentOutOfRangeException>(() => Rectangle.ChamferedCorners(double.NaN, 1));
         Assert.Throws<ArgumentOutOfRangeException>(() => Rectangle.ChamferedCorners(double.PositiveInfinity));
         Assert.True(Region.Empty.ChamferedCorners(1).Region.IsEmpty);
+    }
+
+    /// <summary>A plate to the left of a side that begins at the origin, with a bump that stands 4 into the plate from 5 to 19 along it.</summary>
+    private static Region WithBump()
+    {
+        var bump = Math.Sqrt(3) * 4;
+        Point[] on = [new(0, 5), new(-2, 5 + bump / 2), new(-2, 5 + 1.5 * bump), new(0, 5 + 2 * bump)];
+        var sixty = Math.Tan(Math.PI / 12);
+        return Given.Region(new Contour(
+            Segment.Line(new(-30, 0), new(0, 0)), Segment.Line(new(0, 0), on[0]),
+            Segment.Arc(on[0], on[1], sixty), Segment.Arc(on[1], on[2], -Math.Tan(Math.PI / 6)), Segment.Arc(on[2], on[3], sixty),
+            Segment.Line(on[3], new(0, 60)), Segment.Line(new(0, 60), new(-30, 60)), Segment.Line(new(-30, 60), new(-30, 0))));
     }
 }
