@@ -119,6 +119,18 @@ internal sealed class Arrangement : IDisposable
 
     public Curve CurveOf(in Edge edge) => Curve.Between(_nodes[edge.Start], _nodes[edge.End], edge.Bulge);
 
+    /// <summary>Builds a tree of boxes about the edges as they are now.</summary>
+    public void PutEdgesInto(BoxTree boxes)
+    {
+        var leaves = boxes.Leaves(_edges.Count);
+        for (var i = 0; i < leaves.Length; i++)
+        {
+            ref readonly var edge = ref _edges[i];
+            leaves[i] = Bounds.Around(_nodes[edge.Start], _nodes[edge.End], edge.Bulge, Tolerance.Merge);
+        }
+        boxes.Build();
+    }
+
     private void Clear()
     {
         _pieces.Clear();

@@ -17,6 +17,9 @@ internal sealed class Contacts(Arrangement arrangement)
     /// <summary>A crossing this far, in mm, from an end that lies beside it is told from that.</summary>
     private const double FartherOn = 10 * Tolerance.Merge;
 
+    /// <summary>Edges shorter than this, in mm, may have ends that lie on each other's edges.</summary>
+    private const double Short = 10 * Tolerance.Merge;
+
     /// <summary>What lies this far off its curve, in mm, is moved there without coming near anything that it was clear of.</summary>
     public const double Exact = Tolerance.Merge / 100;
 
@@ -49,7 +52,7 @@ internal sealed class Contacts(Arrangement arrangement)
         AnyDoubled = false;
     }
 
-    /// <summary>Finds the contacts of all edges, as they were put in. Crossings and touching points become new _nodes.</summary>
+    /// <summary>Finds the contacts of all edges, as they were put in. Crossings and touching points become new nodes.</summary>
     public void Find()
     {
         _isFirstPass = true;
@@ -81,13 +84,7 @@ internal sealed class Contacts(Arrangement arrangement)
     private void Build(BoxTree boxes)
     {
         (_boxes, _edges) = (boxes, arrangement.Edges);
-        var leaves = boxes.Leaves(_edges.Count);
-        for (var i = 0; i < leaves.Length; i++)
-        {
-            ref readonly var edge = ref _edges[i];
-            leaves[i] = Bounds.Around(_nodes[edge.Start], _nodes[edge.End], edge.Bulge, Tolerance.Merge);
-        }
-        boxes.Build();
+        arrangement.PutEdgesInto(boxes);
     }
 
     private void Compare(int one, int other)
@@ -97,6 +94,8 @@ internal sealed class Contacts(Arrangement arrangement)
         var (aThenB, bThenA) = (a.End == b.Start, b.End == a.Start);
         if (aThenB && a.RunsOn && AreApart(a.Start, b.End) || bThenA && b.RunsOn && AreApart(b.Start, a.End)) return;
         if (a.Bulge == 0 && b.Bulge == 0 && LinesAreClear(a, b)) return;
+        // Tangent at one node and through the other they are the two parts of one circle.
+        if (aThenB && bThenA && (a.RunsOn || b.RunsOn) && a.Bulge * b.Bulge > 0) return;
         if (a.Start == b.Start && a.End == b.End || aThenB && bThenA)
         {
             var halfChord = _nodes[a.Start].DistanceTo(_nodes[a.End]) / 2;
@@ -181,11 +180,21 @@ internal sealed class Contacts(Arrangement arrangement)
                 var place = curve.PlaceOf(point);
                 if (!curve.Reaches(place)) return;
                 var aside = Math.Abs(curve.RightOf(point));
-                if (!(aside < Tolerance.Merge)) return;
+                if (!(aside < Tolerance.Merge) || MayGoOnForEver(point, _nodes[start], _nodes[end])) return;
                 Cuts.Add(new(edge, place, node, aside < Exact));
             }
         }
         known[count++] = Math.Clamp(followed.PlaceOf(point), -followed.Reach, followed.Reach);
+    }
+
+    /// <summary>
+    /// Of three nodes hardly the tolerance apart each may lie on the edge between the two others. Among bent edges as short as that
+    /// only those are cut that are longer than both their parts.
+    /// </summary>
+    private bool MayGoOnForEver(Point point, Point start, Point end)
+    {
+        var square = (end - start).LengthSquared;
+        return !_isFirstPass && square < Short * Short && Math.Max((point - start).LengthSquared, (end - point).LengthSquared) >= square;
     }
 
     private void Meet(

@@ -127,7 +127,8 @@ internal sealed class Joining(Arrangement arrangement)
         var ahead = curve.PowerGradient(middle).Left * (along.Forward ? 1 : -1);
         return IsOn(middle, curve) && ahead.Dot(step.End - step.Start) > 0;
 
-        static bool IsOn(Point p, in Curve curve) => Math.Abs(curve.RightOf(p)) < Tolerance.Merge;
+        // Half the tolerance: what was clear of these edges by the tolerance is not brought near by joining them.
+        static bool IsOn(Point p, in Curve curve) => Math.Abs(curve.RightOf(p)) < Tolerance.Merge / 2;
     }
 
     private void AddSegments(Run run, in Step along)

@@ -17,11 +17,13 @@ internal sealed class Windings(Arrangement arrangement, BoxTree edgeBoxes, Fans 
     private const double Room = 1000 * Tolerance.Merge;
 
     private readonly BoxTree _boxesWithHidden = new();
+    private readonly BoxTree _boxesNow = new();
     private readonly Buffer<int> _winding = new();
     private readonly Buffer<int> _reached = new();
     private readonly Buffer<int> _hit = new();
     private Buffer<Edge> _edges = arrangement.Edges;
     private BoxTree _boxes = new();
+    private bool _areBoxesNowMade;
     private Comparison<int>? _longestFirst;
 
     /// <summary>Winding number on the left of a half-edge.</summary>
@@ -30,6 +32,7 @@ internal sealed class Windings(Arrangement arrangement, BoxTree edgeBoxes, Fans 
     public void Spread()
     {
         _edges = arrangement.Edges;
+        _areBoxesNowMade = false;
         _boxes = arrangement.AnyHidden ? BoxesWithHidden() : edgeBoxes;
         _winding.Filled(2 * _edges.Count, Unknown);
         if (arrangement.AnyHidden) TakeKnown();
@@ -38,6 +41,15 @@ internal sealed class Windings(Arrangement arrangement, BoxTree edgeBoxes, Fans 
             if (_winding[half] != Unknown) continue;
             if (arrangement.AnyHidden || !TrySpreadFrom(half)) CastFor(half);
         }
+    }
+
+    /// <summary>Boxes about the edges as they are now; made only where they are needed.</summary>
+    private BoxTree BoxesNow()
+    {
+        if (_areBoxesNowMade) return _boxesNow;
+        arrangement.PutEdgesInto(_boxesNow);
+        _areBoxesNowMade = true;
+        return _boxesNow;
     }
 
     private BoxTree BoxesWithHidden()
@@ -137,22 +149,45 @@ internal sealed class Windings(Arrangement arrangement, BoxTree edgeBoxes, Fans 
 
         evenOfHidden = false;
         _reached.Items.Sort(_longestFirst ??= (a, b) => ChordSquared(b).CompareTo(ChordSquared(a)));
-        var (clearest, clearance) = (longest, 0.0);
-        foreach (var half in _reached.Items)
+        // Often something lies close on one side only, and mostly there is room outside the whole. Edges that stay within the
+        // tolerance of each other may lie the other way round than their order about a node says; so better none is that close.
+        foreach (var apart in (ReadOnlySpan<double>)[1.5 * Tolerance.Merge, 0.25 * Tolerance.Merge])
         {
-            var room = RoomAbout(arrangement.CurveOf(_edges[half >> 1]).Apex, except: half >> 1);
-            if (room > clearance) (clearest, clearance) = (half, room);
-            if (clearance > Room) break;
+            for (var room = Room; room > Tolerance.Merge / 10; room /= 4)
+            {
+                foreach (var half in _reached.Items)
+                {
+                    if (ChordSquared(half) < 16 * room * room) break;
+                    beside = Beside(half, room);
+                    if (HasRoomAhead(half, beside, apart)) return half;
+                }
+            }
         }
-        beside = Beside(clearest, clearance);
-        return clearest;
+        beside = Beside(longest, Tolerance.Merge / 10);
+        return longest;
     }
 
+    /// <summary>A point to the left of the middle of a half-edge, half as far off as there is room.</summary>
     private Point Beside(int half, double room)
     {
         var curve = arrangement.CurveOf(_edges[half >> 1]);
         var aside = curve.Along.Left * (Math.Min(room, curve.Reach / 2) / 2);
         return (half & 1) == 0 ? curve.Apex + aside : curve.Apex - aside;
+    }
+
+    /// <summary>Whether, seen from a point beside the middle of a half-edge, everything else is farther off than that middle by as much.</summary>
+    private bool HasRoomAhead(int half, Point beside, double apart)
+    {
+        var near = beside.DistanceTo(arrangement.CurveOf(_edges[half >> 1]).Apex) + apart;
+        _hit.Clear();
+        BoxesNow().Touching(Bounds.Around(beside, near), _hit);
+        foreach (var e in _hit.Items)
+        {
+            ref readonly var edge = ref _edges[e];
+            if (e == half >> 1) continue;
+            if (Distance(beside, arrangement.Nodes[edge.Start], arrangement.Nodes[edge.End], arrangement.CurveOf(edge)) < near) return false;
+        }
+        return true;
     }
 
     private double ChordSquared(int half) =>
@@ -174,19 +209,6 @@ internal sealed class Windings(Arrangement arrangement, BoxTree edgeBoxes, Fans 
             evenOfHidden = false;
         }
         return true;
-    }
-
-    /// <summary>Distance from a point to the nearest edge but one.</summary>
-    private double RoomAbout(Point point, int except)
-    {
-        var nearest = double.PositiveInfinity;
-        for (var e = 0; e < _edges.Count; e++)
-        {
-            ref readonly var edge = ref _edges[e];
-            if (e == except) continue;
-            nearest = Math.Min(nearest, Distance(point, arrangement.Nodes[edge.Start], arrangement.Nodes[edge.End], arrangement.CurveOf(edge)));
-        }
-        return nearest;
     }
 
     private static double Distance(Point point, Point start, Point end, in Curve curve) => curve.Reaches(curve.PlaceOf(point))

@@ -114,7 +114,20 @@ internal readonly struct RawOffset(Arrangement arrangement, Buffer<Strip> strips
             if (nearerToEnd != nearerToStart) return false;
             if (nearerToEnd) (fromEnd, fromStart, cut) = (one.Reach - onOne, onOther + other.Reach, point);
         }
-        return fromEnd < double.PositiveInfinity;
+        return fromEnd < double.PositiveInfinity && IsKite(strip, next, corner, cut, fromEnd, fromStart);
+    }
+
+    /// <summary>Whether a kite is turned as one: far sides that are nearly one circle may only cross on its other side, and go round all of it.</summary>
+    private bool IsKite(in Strip strip, in Strip next, Point corner, Point cut, double fromEnd, double fromStart)
+    {
+        var (one, other) = (strip.FarSide, next.FarSide);
+        var (bulgeToEnd, bulgeFromStart) = (
+            one.BulgeBetween(one.Reach - fromEnd, one.Reach), other.BulgeBetween(-other.Reach, fromStart - other.Reach));
+        var (end, tip, start) = (strip.Arrived - corner, cut - corner, next.Left - corner);
+        // An arc and its chord enclose about 0.73 of half of chord times rise.
+        var twiceArea = end.Cross(tip) + tip.Cross(start)
+            - 0.73 * (bulgeToEnd * (tip - end).LengthSquared + bulgeFromStart * (tip - start).LengthSquared);
+        return twiceArea * distance < 0;
     }
 
     private void AddFarSide(in Strip strip, bool cutBefore, Point cut)
