@@ -29,6 +29,12 @@ public sealed record Piece
     /// <summary>Sheet thickness in mm.</summary>
     public required double Thickness { get; init; }
 
+    /// <summary>What it is made of.</summary>
+    public Material Material { get; init; } = Material.Unstated;
+
+    /// <summary>Weight of one, as it is when the work is done, in kg; 0 where the material is not stated.</summary>
+    public double Weight => Material.WeightOf(Shape.Area, Thickness);
+
     /// <summary>How far outside the finish line the rough cut runs, in mm; 0 for none.</summary>
     public double RoughAllowance { get; init; }
 
@@ -43,6 +49,13 @@ public sealed record Piece
     /// <summary>Lines to see and not to cut: a lap edge, a zone to strip of zinc.</summary>
     public ImmutableArray<GuideLine> GuideLines { get; init; } = [];
 
+    /// <summary>Lines to scribe: marks that stay, cut nothing and are no bend.</summary>
+    public ImmutableArray<Path> ScribeLines { get; init; } = [];
+
+    /// <summary>Lines to pencil: bends, in the order of bending.</summary>
+    public ImmutableArray<BendLine> BendLines { get; init; } = [];
+
+    public ImmutableArray<Warning> Warnings { get; init; } = [];
     public ImmutableArray<Tack> Tacks { get; init; } = [];
     public ImmutableArray<DistanceCheck> Checks { get; init; } = [];
     public ImmutableArray<string> Notes { get; init; } = [];
@@ -60,6 +73,9 @@ public sealed record Piece
             Datums = [.. Datums.Select(d => d with { At = mirror.Of(d.At) })],
             CentreLines = [.. CentreLines.Select(c => c with { From = mirror.Of(c.From), To = mirror.Of(c.To) })],
             GuideLines = [.. GuideLines.Select(g => g with { Along = g.Along.Placed(mirror) })],
+            ScribeLines = [.. ScribeLines.Select(l => l.Placed(mirror))],
+            BendLines = [.. BendLines.Select(b => b with { From = mirror.Of(b.From), To = mirror.Of(b.To) })],
+            Warnings = [.. Warnings.Select(w => w with { At = mirror.Of(w.At) })],
             Tacks = [.. Tacks.Select(t => t with { At = mirror.Of(t.At) })],
             Checks = [.. Checks.Select(c => c with { From = mirror.Of(c.From), To = mirror.Of(c.To) })],
         };

@@ -1,0 +1,32 @@
+namespace TemplateForge.Fabrication;
+
+/// <summary>A sheet metal as a shop knows it.</summary>
+/// <param name="Name">Short name in small letters, digits and hyphens, by which profiles call it.</param>
+/// <param name="Title">As it is printed.</param>
+/// <param name="Family">What it is for corrosion and welding.</param>
+/// <param name="Density">In kg/m³.</param>
+/// <param name="LeastInsideRadius">The least inside radius of a bend, in thicknesses.</param>
+/// <param name="NeutralLine">The K-factor: how far from the inside of a bend the line lies that keeps its length, in thicknesses; 0 to 0.5.</param>
+/// <param name="StretchLimit">How far an edge may be stretched before it splits, as a share of its length.</param>
+/// <param name="IsZincCoated">Whether it is galvanised: its zinc gives fumes when it is welded.</param>
+public sealed record Material(
+    string Name, string Title, MetalFamily Family, double Density, double LeastInsideRadius, double NeutralLine, double StretchLimit,
+    bool IsZincCoated)
+{
+    /// <summary>Of a piece of which nobody has said what it is made; it has no weight and no limits.</summary>
+    public static Material Unstated { get; } = new("", "", MetalFamily.Other, 0, 0, 0, double.PositiveInfinity, false);
+
+    /// <summary>Weight in kg of a flat piece.</summary>
+    /// <param name="area">In mm².</param>
+    /// <param name="thickness">In mm.</param>
+    public double WeightOf(double area, double thickness) => area * thickness * Density * 1e-9;
+}
+
+/// <summary>Families of metals: two of different families corrode where they touch.</summary>
+public enum MetalFamily
+{
+    Steel,
+    StainlessSteel,
+    Aluminium,
+    Other,
+}
