@@ -38,6 +38,8 @@ internal sealed class Arrangement : IDisposable
     private int _chainStart = -1;
     private int _chainEnd = -1;
     private int _chains;
+    private bool _closesTangent;
+    private bool _clear;
     private int _edgesPutIn;
 
     private Arrangement()
@@ -100,13 +102,26 @@ internal sealed class Arrangement : IDisposable
         var flattened = Flattened(_nodes[from], end, bulge);
         // What closes a chain may do so where the boundary only passes through its start again: then something else comes next.
         if (!hidden) _edges.Add(new(from, to, flattened, count, _pieces.Count, Settled: false, runsOn && _chainEnd >= 0));
+        _closesTangent = runsOn && !hidden && _chainEnd < 0;
         _pieces.Add(new(_nodes[from], end, flattened, count, IsEdge: !hidden, Known.Near));
     }
+
+    /// <summary>A contour has been added as a whole: if it was one chain, what was added last runs on into its first edge.</summary>
+    /// <param name="firstEdge">How many edges there were before.</param>
+    public void CloseContour(int firstEdge)
+    {
+        if (!_closesTangent || _edges.Count == firstEdge || _edges[^1].End != _edges[firstEdge].Start) return;
+        _edges[^1] = _edges[^1] with { RunsOn = true };
+    }
+
+    /// <summary>The contour that was added last is known to meet nothing, unless it is another one.</summary>
+    public void LastContourIsClear() => _clear = true;
 
     /// <summary>The region of all points whose winding number is inside; 0, as it is far away, must not be.</summary>
     public Region Where(Predicate<int> inside)
     {
         _edgesPutIn = _edges.Count;
+        if (_clear && _chains == 1 && !AnyHidden) return _walk.RoundOneLoop(inside);
         _contacts.Find();
         if (_contacts.None && _chains == 1 && !AnyHidden) return _walk.RoundOneLoop(inside);
         Settle();
@@ -138,7 +153,7 @@ internal sealed class Arrangement : IDisposable
         _edges.Clear();
         _contacts.Clear();
         Known.Clear();
-        (_chainStart, _chainEnd, _chains) = (-1, -1, 0);
+        (_chainStart, _chainEnd, _chains, _clear) = (-1, -1, 0, false);
     }
 
     /// <summary>The nodes of what is added next; they are one where it is shorter than the tolerance, and then it is left out.</summary>

@@ -43,14 +43,16 @@ internal readonly struct RawOffset(Arrangement arrangement, Buffer<Strip> strips
         foreach (var segment in segments) arrangement.Known.Add(segment.Start);
 
         var kites = new CommonRoom();
+        var convex = true;
         for (var i = 0; i < count; i++)
         {
             var next = i + 1 < count ? i + 1 : 0;
-            Join(ref strips[i], ref strips[next], segments[next].Start, ref kites);
+            Join(ref strips[i], ref strips[next], segments[next].Start, ref kites, ref convex);
         }
         // All cut short, with a point in common.
         if (kites.Count == count && kites.AnyRoom) strips[0].Joint = Joint.Spokes;
 
+        var firstEdge = arrangement.Edges.Count;
         for (var i = 0; i < count; i++)
         {
             var next = i + 1 < count ? i + 1 : 0;
@@ -59,15 +61,19 @@ internal readonly struct RawOffset(Arrangement arrangement, Buffer<Strip> strips
             AddFarSide(strips[i], cutBefore: strips[before].Joint == Joint.ShortCut, strips[before].Cut);
             AddJoint(strips[i], strips[next], segments[next].Start);
         }
+        arrangement.CloseContour(firstEdge);
+        // What turns one way all along, and is moved away from there, is convex and meets itself nowhere.
+        if (convex) arrangement.LastContourIsClear();
     }
 
     /// <summary>Finds out how one strip goes over into the next.</summary>
-    private void Join(ref Strip strip, ref Strip next, Point corner, ref CommonRoom kites)
+    private void Join(ref Strip strip, ref Strip next, Point corner, ref CommonRoom kites, ref bool convex)
     {
         var (into, outOf) = (strip.EndDirection, next.StartDirection);
         var (sine, cosine) = (into.Cross(outOf), into.Dot(outOf));
         var reverses = cosine < _cosineNearReversal || cosine < 0 && (strip.IsTiny || next.IsTiny);
         var parts = sine * distance > 0 || (reverses && corners.IsRound);
+        convex &= !reverses && corners.IsRound && strip.Bulge * distance >= 0 && (sine * distance >= 0 || Math.Abs(sine) < Tangent);
         if ((next.Left - strip.Arrived).LengthSquared < Tolerance.Merge * Tolerance.Merge && !strip.Stops && !next.Stops && cosine > 0)
         {
             (strip.Joint, strip.RunsOn) = (Joint.Meeting, Math.Abs(sine) < Tangent && next.CanBeRunInto);
@@ -152,7 +158,7 @@ internal readonly struct RawOffset(Arrangement arrangement, Buffer<Strip> strips
         switch (strip.Joint)
         {
             case Joint.Meeting:
-                Add(from, to);
+                if (from != to) Add(from, to);
                 break;
             case Joint.Spokes:
                 AddSpokes(from, corner, to);
