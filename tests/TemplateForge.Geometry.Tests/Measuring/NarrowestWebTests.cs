@@ -174,7 +174,7 @@ public class NarrowestWebTests
     public void Among_plates_on_a_grid_rays_find_none_that_is_narrower() => Testing.Shapes.GridRegion.Check(60, region =>
     {
         if (region.IsEmpty) return;
-        var rays = Webs.Least(region, step: 0.05);
+        var rays = Webs.Least(region, step: 0.2);
         Assert.True(region.TryNarrowestWeb(out var web) || double.IsInfinity(rays));
         Assert.InRange(web.Width, 0, rays + 1e-4);
         IsWeb(region, web);
