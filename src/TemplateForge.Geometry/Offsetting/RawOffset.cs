@@ -58,7 +58,7 @@ internal readonly struct RawOffset(Arrangement arrangement, Buffer<Strip> strips
             var next = i + 1 < count ? i + 1 : 0;
             var before = i > 0 ? i - 1 : count - 1;
             arrangement.Known.Near = firstDisc + i;
-            AddFarSide(strips[i], cutBefore: strips[before].Joint == Joint.ShortCut, strips[before].Cut);
+            AddFarSide(strips[i], strips[next], cutBefore: strips[before].Joint == Joint.ShortCut, strips[before].Cut);
             AddJoint(strips[i], strips[next], segments[next].Start);
         }
         arrangement.CloseContour(firstEdge);
@@ -76,7 +76,7 @@ internal readonly struct RawOffset(Arrangement arrangement, Buffer<Strip> strips
         convex &= !reverses && corners.IsRound && strip.Bulge * distance >= 0 && (sine * distance >= 0 || Math.Abs(sine) < Tangent);
         if ((next.Left - strip.Arrived).LengthSquared < Tolerance.Merge * Tolerance.Merge && !strip.Stops && !next.Stops && cosine > 0)
         {
-            (strip.Joint, strip.RunsOn) = (Joint.Meeting, Math.Abs(sine) < Tangent && next.CanBeRunInto);
+            (strip.Joint, strip.RunsOn) = (Joint.Meeting, Math.Abs(sine) < Tangent);
         }
         else if (parts)
         {
@@ -136,7 +136,7 @@ internal readonly struct RawOffset(Arrangement arrangement, Buffer<Strip> strips
         return twiceArea * distance < 0;
     }
 
-    private void AddFarSide(in Strip strip, bool cutBefore, Point cut)
+    private void AddFarSide(in Strip strip, in Strip next, bool cutBefore, Point cut)
     {
         if (strip.Stops) return;
         var from = cutBefore ? cut : strip.Left;
@@ -149,7 +149,7 @@ internal readonly struct RawOffset(Arrangement arrangement, Buffer<Strip> strips
                 cutBefore ? side.PlaceOf(from) : -side.Reach, strip.Joint == Joint.ShortCut ? side.PlaceOf(to) : side.Reach);
             bulge = Math.Clamp(bulge, -1, 1);
         }
-        Add(from, to, bulge, strip.RunsOn);
+        Add(from, to, bulge, strip.RunsOn && (strip.Joint != Joint.Meeting || next.CanBeRunInto));
     }
 
     private void AddJoint(in Strip strip, in Strip next, Point corner)

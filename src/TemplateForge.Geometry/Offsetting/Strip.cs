@@ -25,7 +25,9 @@ internal record struct Strip(
     public Point Cut { get; set; }
 
     /// <summary>Whether something tangent to the start of the far side surely meets that, not what comes after a far side of no length.</summary>
-    public readonly bool CanBeRunInto => !Stops && (Bulge == 0 || (Arrived - Left).LengthSquared > 16 * Tolerance.Merge * Tolerance.Merge);
+    public readonly bool CanBeRunInto => !Stops && (
+        Bulge == 0 && Joint != Joint.ShortCut
+        || ((Joint == Joint.ShortCut ? Cut : Arrived) - Left).LengthSquared > 16 * Tolerance.Merge * Tolerance.Merge);
 
     public readonly Curve FarSide => Curve.Between(Left, Arrived, Bulge);
 

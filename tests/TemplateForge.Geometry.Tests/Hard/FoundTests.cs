@@ -194,6 +194,14 @@ public class FoundTests
             [(40.000002, 19.999999, 0), (40.0000028, 19.999999, 0.5), (40.0000037, 19.9999986, 0), (40.0000047, 19.9999982, 0), (20, 30, 0)],
         ]));
 
+    // A side was cut short to nothing, and what had been tangent to it was taken for tangent to what then followed.
+    [Fact]
+    public void A_side_that_is_cut_short_to_nothing_leaves_its_neighbours_to_cross() => Laws.Distance.Check(new Trial(
+        -5, 5,
+        [
+            [(15.01086834, -14.4788567, 0), (20, -15, 0.198912367379658), (28.5355339, -11.4644661, 0), (35, -5, 0.6037175)],
+        ]));
+
     /// <summary>Cases that did not shrink: 9209 went on for ever, among three points hardly the tolerance apart.</summary>
     [Theory, InlineData(900), InlineData(4385), InlineData(9209)]
     public void Short_chains_of_seed_7_hold(int number)
