@@ -74,7 +74,7 @@ public sealed record Piece
             CentreLines = [.. CentreLines.Select(c => c with { From = mirror.Of(c.From), To = mirror.Of(c.To) })],
             GuideLines = [.. GuideLines.Select(g => g with { Along = g.Along.Placed(mirror) })],
             ScribeLines = [.. ScribeLines.Select(l => l.Placed(mirror))],
-            BendLines = [.. BendLines.Select(b => b with { From = mirror.Of(b.From), To = mirror.Of(b.To) })],
+            BendLines = [.. BendLines.Select(b => b.Mirrored(mirror))],
             Warnings = [.. Warnings.Select(w => w with { At = mirror.Of(w.At) })],
             Tacks = [.. Tacks.Select(t => t with { At = mirror.Of(t.At) })],
             Checks = [.. Checks.Select(c => c with { From = mirror.Of(c.From), To = mirror.Of(c.To) })],

@@ -18,6 +18,7 @@ public static class CutSheet
     {
         var board = new Board();
         board.Add(LineKinds.Finish, piece.TableCuts(RunOut).Select(PieceLines.Stroke));
+        PieceLines.PutMarkedOn(board, piece);
         board.Add(LineKinds.PanelEdge, piece.Edges.Select(PieceLines.Stroke));
         foreach (var datum in piece.Datums) board.Add(LineKinds.Datum, PieceLines.DatumMarks(datum, unit: 1));
         foreach (var tack in piece.Tacks) board.Add(LineKinds.Tack, PieceLines.TackMarks(piece, tack, unit: 1));
@@ -39,6 +40,7 @@ public static class CutSheet
             $"{Wording.HandOf(modification)}. {Wording.FaceUpOf(piece)}",
             $"{Wording.MakingOf(piece)}. Unit: mm. {Wording.NoKerf} Only layer CUT is cut.",
         };
+        if (!piece.BendLines.IsEmpty) notes.Add(Wording.PencilOnly);
         if (piece.Kind == PieceKind.CutAway) notes.Add(Wording.NotOnATable);
         notes.AddRange(piece.Notes.Where(n => !notes.Contains(n)));
         if (!modification.Cautions.IsEmpty) notes.Add("Cautions: " + string.Join(", ", modification.Cautions.Select(c => c.Title)) + ".");

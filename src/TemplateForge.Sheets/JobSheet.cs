@@ -50,7 +50,10 @@ public static class JobSheet
             .. blocks.Banners(frame.Width),
             blocks.FaceUp(frame.Width),
             .. double.IsFinite(picture.Height) ? [Block.Stacked(RunningOn, picture, Scale(reduction, frame.Width, RunningOn))] : Array.Empty<Block>(),
+            blocks.Section("Warnings", blocks.Warnings(frame.Width)),
             blocks.Section("Check by rule before cutting", blocks.Checks(frame.Width)),
+            blocks.Section("Material", blocks.CutList(frame.Width)),
+            blocks.Section("Bends, in this order", blocks.Bends(frame.Width)),
             blocks.Section("Values used: confirm, then tick", blocks.Values(frame.Width, toConfirm: true)),
             blocks.Section("The work in order", blocks.Steps(frame.Width)),
             blocks.Section("Cautions", blocks.Cautions(frame.Width, columns: 2)),
@@ -73,7 +76,10 @@ public static class JobSheet
 
         var values = blocks.Section("Values used: confirm, then tick", blocks.Values(left, toConfirm: true));
         var work = Block.Stacked(gap,
+            blocks.Section("Warnings", blocks.Warnings(right)),
             blocks.Section("Check by rule before cutting", blocks.Checks(right)),
+            blocks.Section("Material", blocks.CutList(right)),
+            blocks.Section("Bends, in this order", blocks.Bends(right)),
             blocks.Section("The work in order", blocks.Steps(right)),
             blocks.Section("Cautions", blocks.Cautions(right, columns: 1)));
         var forPicture = room - values.Height - gap - 3 * size;

@@ -36,12 +36,20 @@ internal static class LineKinds
     public static LineKind Datum { get; } = new("DATUM", Pen.Solid(0.25, Colour.Black), "datum: cross over the hole, punch in the open middle");
     public static LineKind PanelEdge { get; } =
         new("PANEL-EDGE", new(0.35, [9, 1.5, 0.6, 1.5, 0.6, 1.5], Colour.Black), "panel edge: lay it on the edge of the panel");
+
+    // ISO 128 draws bend lines narrow and whole: half as wide as what is cut.
+    public static LineKind Bend { get; } = new("PENCIL-BEND", Pen.Solid(0.18, Colour.Black), "bend line: pencil it, never scribe it");
+    public static LineKind BendTangent { get; } =
+        new("PENCIL-TANGENT", new(0.18, [1, 1], Colour.Black), "tangent lines: pencil, the bend lies between them");
+    public static LineKind Sight { get; } =
+        new("PENCIL-SIGHT", new(0.18, [5, 1, 1, 1], Colour.Black), "sight line: pencil, the nose bar's edge stands over it");
+    public static LineKind Scribe { get; } = new("SCRIBE", new(0.35, [12, 1.2], Colour.Black), "scribe line: a mark that stays, not a cut, not a bend");
     public static LineKind RoughCut { get; } = new("ROUGH-CUT", new(0.35, [2.5, 1.5], Colour.Black), "rough cut: snips, saw or torch stay on it");
     public static LineKind Finish { get; } = new("CUT", Pen.Solid(0.35, Colour.Black), "finish line: the edge that is wanted");
 
     public static ImmutableArray<LineKind> InOrder { get; } =
     [
-        Demonstration, Shade, Waste, CentreLine, Guide, Break, Dimension, Frame, Warning, Arrow, Note, Heading, Tack, Datum, PanelEdge, RoughCut,
-        Finish,
+        Demonstration, Shade, Waste, CentreLine, Guide, Break, Dimension, Frame, Warning, Arrow, Note, Heading, BendTangent, Sight, Tack, Datum, PanelEdge,
+        Bend, Scribe, RoughCut, Finish,
     ];
 }

@@ -40,7 +40,9 @@ public static class TemplateSheet
             Block.Beside(8, blocks.FaceUp(width - 60), blocks.Arrows()),
             PagesAndAssembly(blocks, templates, width),
             blocks.Section("What the lines mean", blocks.Legend(width, columns: 2)),
+            blocks.Section("Warnings", blocks.Warnings(width)),
             blocks.Section("Check before anything is cut", blocks.Checks(width)),
+            blocks.Section("Bends, in this order", blocks.Bends(width)),
             blocks.Section("Cautions", blocks.Cautions(width, columns: 2)),
             blocks.Section("Values used", blocks.Values(width, toConfirm: false)),
         ]);

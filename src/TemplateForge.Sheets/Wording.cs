@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using TemplateForge.Fabrication;
+using TemplateForge.Geometry;
 
 namespace TemplateForge.Sheets;
 
@@ -38,7 +39,7 @@ internal static partial class Wording
     public static string MakingOf(Piece piece) => piece.Kind switch
     {
         PieceKind.CutAway => $"Cut away from the panel, sheet {Thickness(piece)} mm",
-        PieceKind.Blank => $"Cut from new sheet {Thickness(piece)} mm, {Quantity(piece)} off",
+        PieceKind.Blank => $"Cut from {SheetOf(piece)} {Thickness(piece)} mm, {Quantity(piece)} off{WeightOf(piece)}",
         _ => "Paper to hold against the work",
     };
 
@@ -47,6 +48,25 @@ internal static partial class Wording
         "A formed panel does not lie on a table: transfer with the paper template, or cut this only in flat stock.";
 
     public const string NoKerf = "Finished line: kerf is not allowed for.";
+
+    public const string PencilOnly = "Bend, tangent and sight lines are pencilled and never scribed: a scratch is where a bend cracks.";
+
+    /// <summary>A bend in a few words, as it stands beside its line: which, how far, which way, how round.</summary>
+    public static string BendOf(BendLine bend) => string.Create(
+        CultureInfo.InvariantCulture, $"bend {bend.Number}: {Degrees(bend.Bend)} {WayOf(bend)}, inside radius {Short(bend.InsideRadius)}");
+
+    public static string WayOf(BendLine bend) => bend.Way == BendWay.Up ? "UP" : "DOWN";
+
+    public static string Degrees(Angle angle) => string.Create(CultureInfo.InvariantCulture, $"{angle.Degrees:0.#}°");
+
+    /// <summary>A weight in kg, to three figures.</summary>
+    public static string Weight(double kilograms) => kilograms switch
+    {
+        >= 100 => kilograms.ToString("0", CultureInfo.InvariantCulture),
+        >= 10 => kilograms.ToString("0.0", CultureInfo.InvariantCulture),
+        >= 1 => kilograms.ToString("0.00", CultureInfo.InvariantCulture),
+        _ => kilograms.ToString("0.000", CultureInfo.InvariantCulture),
+    };
 
     public static string RoughCutOf(Piece piece) => $"rough cut, {Short(piece.RoughAllowance)} mm outside";
 
@@ -68,6 +88,10 @@ internal static partial class Wording
     public static string WithUnitsKept(string text) => FigureAndUnit().Replace(text, "\u00A0");
 
     public static string Short(double length) => length.ToString("0.##", CultureInfo.InvariantCulture);
+
+    public static string SheetOf(Piece piece) => piece.Material == Material.Unstated ? "new sheet" : piece.Material.Title;
+
+    private static string WeightOf(Piece piece) => piece.Weight > 0 ? $", {Weight(piece.Weight)} kg each" : "";
 
     private static string Thickness(Piece piece) => Short(piece.Thickness);
 

@@ -20,6 +20,7 @@ internal static class Cases
         ["butt patch"] = Samples.ButtPatch,
         ["lap patch"] = Samples.LapPatch,
         ["large patch"] = Samples.LargePatch,
+        ["bracket"] = Samples.Bracket,
     };
 
     private static Dictionary<string, Paper> Papers { get; } =
@@ -39,6 +40,8 @@ internal static class Cases
         { "butt patch", "a4" },
         { "lap patch", "letter" },
         { "large patch", "a4" },
+        { "bracket", "a4" },
+        { "bracket", "letter" },
     };
 
     public static Modification Of(string modification) => Modifications[modification];

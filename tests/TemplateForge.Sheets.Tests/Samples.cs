@@ -19,6 +19,43 @@ internal static class Samples
     /// <summary>More than a page, with so many plug welds that their numbers stand close.</summary>
     public static Modification LargePatch { get; } = MakePatch(given: true, lapped: true, Outline.RoundedRectangle(new(new(-110, -60), new(110, 60)), 15));
 
+    /// <summary>
+    /// An angle bracket on the flat, 100 wide: legs 60 and 40 outside, sheet 1.5, inside radius 2, bent square; by K-factor 0.44 its
+    /// allowance is π/2 × 2.66 = 4.178, and each leg is flat as far as 3.5 short of its outside.
+    /// </summary>
+    public static Modification Bracket { get; } = Notch with
+    {
+        Profile = "angle-bracket",
+        Title = "Angle bracket",
+        Hand = Hand.Either,
+        HandWasMeasured = true,
+        Values =
+        [
+            Measured("leg", "Leg that is held, outside", "60 mm", "60"),
+            Measured("flange", "Leg that is bent up, outside", "40 mm", "40"),
+            Shop("inside_radius", "Inside radius", "2 mm", ""),
+        ],
+        Steps = ["Cut, deburr, pencil the bend line, bend.", "Check the angle with a square before the next one."],
+        Pieces =
+        [
+            new()
+            {
+                Name = "bracket",
+                Title = "Bracket",
+                Kind = PieceKind.Blank,
+                Shape = Region.Of(Outline.Rectangle(new(new(0, 0), new(100, 97.178)))).Subtract(Region.Of(Outline.Circle(new(20, 20), 4))),
+                Thickness = 1.5,
+                Quantity = 2,
+                Material = new("dc01", "mild steel DC01", MetalFamily.Steel, 7850, 0.5, 0.44, 0.28, IsZincCoated: false),
+                FaceUp = "outer face",
+                BendLines = [new(1, new(100, 58.589), new(0, 58.589), Angle.QuarterTurn, Angle.FromDegrees(92), BendWay.Up, 2, 4.178)],
+                ScribeLines = [Path.Line(new(50, 0), new(50, 20))],
+                Warnings = [new("hole near a bend", "The hole is 6 mm from the bend, and 8 is the least.", new(20, 20), "common practice, no source")],
+                Checks = [new("Width of the blank", new(0, 0), new(100, 0), CheckDirection.Across)],
+            },
+        ],
+    };
+
     /// <summary>For the other hand, which nobody has measured.</summary>
     public static Modification OtherHand(Modification modification) => modification with
     {

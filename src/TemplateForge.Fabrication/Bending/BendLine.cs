@@ -3,9 +3,18 @@ using TemplateForge.Geometry;
 namespace TemplateForge.Fabrication;
 
 /// <summary>A straight bend as it stands on a flat blank: the middle of what is bent, and the tangent lines on either side of it.</summary>
-/// <remarks>A bend line is pencilled on the metal and never scribed: a scratch is where the bend would crack.</remarks>
+/// <remarks>
+/// A bend line is pencilled on the metal and never scribed: a scratch is where the bend would crack.
+/// <code>
+///     held under the nose bar              .  tangent line
+///     . . . . . . . . . . . . . . . . . . .'  sight line, one inside radius on: the nose bar stands over it
+///     From ---------------------------- To    bend line
+///     . . . . . . . . . . . . . . . . . . .   tangent line
+///     turned up or down
+/// </code>
+/// </remarks>
 /// <param name="Number">The place of the bend in the order of bending, from 1.</param>
-/// <param name="From">One end of the middle line.</param>
+/// <param name="From">One end of the middle line; the part that is held lies to the left as one goes to the other end.</param>
 /// <param name="To">The other end.</param>
 /// <param name="Bend">How far the sheet is bent, from flat; between 0 and 180°.</param>
 /// <param name="Overbend">How far it is bent before it springs back, from flat; as far as <paramref name="Bend"/> where nothing is known.</param>
@@ -13,7 +22,26 @@ namespace TemplateForge.Fabrication;
 /// <param name="InsideRadius">In mm.</param>
 /// <param name="Allowance">Width of what is bent, on the flat, in mm: the tangent lines lie half of it on either side.</param>
 public sealed record BendLine(
-    int Number, Point From, Point To, Angle Bend, Angle Overbend, BendWay Way, double InsideRadius, double Allowance);
+    int Number, Point From, Point To, Angle Bend, Angle Overbend, BendWay Way, double InsideRadius, double Allowance)
+{
+    public double Length => From.DistanceTo(To);
+
+    /// <summary>Where the part that is held ends, and where the flange begins.</summary>
+    public (Path Held, Path Turned) TangentLines => (Beside(Allowance / 2), Beside(-Allowance / 2));
+
+    /// <summary>What the edge of a brake's nose bar is set over.</summary>
+    /// <remarks>One inside radius in from the tangent line that goes under the nose bar: FAA-H-8083-31, chapter 4, from memory.</remarks>
+    public Path SightLine => Beside(Allowance / 2 - InsideRadius);
+
+    /// <summary>The same bend on the piece for the other hand; what is held still lies to the left.</summary>
+    public BendLine Mirrored(Placement mirror) => this with { From = mirror.Of(To), To = mirror.Of(From) };
+
+    private Path Beside(double left)
+    {
+        var aside = (To - From).Unit.Left * left;
+        return Path.Line(From + aside, To + aside);
+    }
+}
 
 /// <summary>Which way a flange turns, as one looks at the face that is up.</summary>
 public enum BendWay

@@ -34,15 +34,17 @@ internal sealed record Block(double Width, double Height, Board Board)
     public static Block LineOrText(string text, double width, double height, bool strong = false) =>
         Alphabet.Width(text, height) <= width ? Line(text, height, strong) : Text(text, width, height, strong);
 
-    /// <summary>One below the other.</summary>
+    /// <summary>One below the other; what has no height takes no room.</summary>
     public static Block Stacked(double gap, params IEnumerable<Block> blocks)
     {
         var (board, width, y) = (new Board(), 0.0, 0.0);
         foreach (var block in blocks)
         {
+            width = Math.Max(width, block.Width);
+            if (block.Height <= 0) continue;
             if (y < 0) y -= gap;
             board.Add(block.Board, Placement.Moved(new(0, y)));
-            (width, y) = (Math.Max(width, block.Width), y - block.Height);
+            y -= block.Height;
         }
         return new(width, -y, board);
     }

@@ -45,7 +45,7 @@ internal static class Picture
 
     private static Block Titled(Modification modification, Piece piece, double reduction, double textHeight, bool withGuideNames)
     {
-        var picture = Of(piece, CheckNumbers.FirstOf(modification, piece), reduction, textHeight, withGuideNames);
+        var picture = Of(modification, piece, reduction, textHeight, withGuideNames);
         var words = Math.Max(picture.Width, 17 * textHeight);
         return Block.Stacked(textHeight,
             Block.Text(piece.Title, words, textHeight * 1.1, strong: true),
@@ -53,7 +53,7 @@ internal static class Picture
             picture).AsWideAs(words);
     }
 
-    private static Block Of(Piece piece, int firstNumber, double reduction, double textHeight, bool withGuideNames)
+    private static Block Of(Modification modification, Piece piece, double reduction, double textHeight, bool withGuideNames)
     {
         var lines = new Board();
         PieceLines.PutOn(lines, piece, reduction, hatched: piece.Kind == PieceKind.CutAway);
@@ -61,7 +61,9 @@ internal static class Picture
         var drawing = new PieceDrawing(piece, lines, reduction, area);
         drawing.AddTackNumbers();
         drawing.AddDatumLetters(height: 1.5 * textHeight, withHoles: false);
-        drawing.AddDimensions(firstNumber);
+        drawing.AddDimensions(CheckNumbers.FirstOf(modification, piece));
+        drawing.AddWarnings(CheckNumbers.FirstWarningOf(modification, piece));
+        drawing.AddNamesOfBends();
         drawing.AddArrows();
         if (withGuideNames) drawing.AddNamesOfGuides();
         var bounds = Box.Around(drawing.Board.Marks.Select(m => m.Bounds));

@@ -81,6 +81,23 @@ internal sealed class PieceDrawing
         if (PieceLines.CentreLines(_piece) is [var centre, ..]) AddName("centre line", centre.Segments, toTheLeft: true);
     }
 
+    /// <summary>Which bend is which, how far and which way; beside its line.</summary>
+    public void AddNamesOfBends()
+    {
+        foreach (var bend in _piece.BendLines) AddName(Wording.BendOf(bend), Path.Line(bend.From, bend.To).Segments, toTheLeft: true);
+    }
+
+    /// <summary>A numbered sign at the place of each warning, with a leader to it.</summary>
+    public void AddWarnings(int firstNumber)
+    {
+        for (var i = 0; i < _piece.Warnings.Length; i++)
+        {
+            var at = _piece.Warnings[i].At;
+            var sign = WarningSign.Numbered(firstNumber + i, 5 * _unit);
+            AddLed(sign, [(at, new(0, 1))]);
+        }
+    }
+
     public void AddNamesOfGuides()
     {
         foreach (var guide in _piece.GuideLines)
@@ -134,17 +151,22 @@ internal sealed class PieceDrawing
         return found;
     }
 
-    // A name stands near its line and a leader runs from it to the line: short, across as little as can be, best from one side.
+    // A name stands near its line and a leader runs from it to the line, best from one side.
     private void AddName(string text, IReadOnlyList<Segment> line, bool toTheLeft)
     {
+        double[] shares = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9, 0.03, 0.97];
+        AddLed(Block.Line(text, Small * _unit), shares.Select(s => Along(line, s)).Select(p => (p.Point, toTheLeft ? p.Way.Left : -p.Way.Left)));
+    }
+
+    // A leader is short and runs across as little as can be. Beside each target is the side on which the block is wanted.
+    private void AddLed(Block block, IEnumerable<(Point Target, Vector Wanted)> targets)
+    {
         const double wrongSide = 45;
-        var block = Block.Line(text, Small * _unit);
         var (least, best) = (double.PositiveInfinity, (Place: default(Box), Leader: default(Segment)));
-        foreach (var share in (double[])[0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9, 0.03, 0.97])
+        foreach (var (target, side) in targets)
         {
-            var (target, way) = Along(line, share);
             if (!_area.Contains(target)) continue;
-            var wanted = way.Left * (toTheLeft ? _unit : -_unit);
+            var wanted = side * _unit;
             // Close by on either side, or past a hatch on the wanted one.
             foreach (var aside in (double[])[9, 22, -9])
             {

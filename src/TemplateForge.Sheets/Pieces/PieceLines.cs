@@ -33,8 +33,22 @@ internal static class PieceLines
         board.Add(LineKinds.Break, Breaks(piece, unit));
         board.Add(LineKinds.CentreLine, CentreLines(piece).Select(Stroke));
         board.Add(LineKinds.Guide, piece.GuideLines.SelectMany(g => g.Along.Contours).Select(c => new ClosedStroke(c)));
+        PutMarkedOn(board, piece);
         foreach (var datum in piece.Datums) board.Add(LineKinds.Datum, DatumMarks(datum, unit));
         foreach (var tack in piece.Tacks) board.Add(LineKinds.Tack, TackMarks(piece, tack, unit));
+    }
+
+    /// <summary>What is scribed and what is pencilled on the metal: each its own kind of line, for neither is cut.</summary>
+    public static void PutMarkedOn(Board board, Piece piece)
+    {
+        board.Add(LineKinds.Scribe, piece.ScribeLines.Select(Stroke));
+        foreach (var bend in piece.BendLines)
+        {
+            var (held, turned) = bend.TangentLines;
+            board.Add(LineKinds.Bend, Stroke(Path.Line(bend.From, bend.To)));
+            board.Add(LineKinds.BendTangent, Stroke(held), Stroke(turned));
+            if (bend.InsideRadius > 0) board.Add(LineKinds.Sight, Stroke(bend.SightLine));
+        }
     }
 
     /// <summary>How far a datum's marks reach from its centre, in mm.</summary>

@@ -35,8 +35,10 @@ internal sealed record CoverBlocks(Modification Modification, double Height)
 
     public Block Arrows() => Modification.Pieces.IsEmpty ? Block.Empty(0, 0) : ArrowBlock.Of(Modification.Pieces[0].Arrows, Height / 2.5);
 
-    public Block Section(string title, Block content) =>
-        Block.Stacked(Height * 0.9, Block.Line(title, Title, strong: true), content).AsWideAs(content.Width);
+    /// <summary>A titled part of a page; nothing at all where it has no content.</summary>
+    public Block Section(string title, Block content) => content.Height <= 0
+        ? Block.Empty(content.Width, 0)
+        : Block.Stacked(Height * 0.9, Block.Line(title, Title, strong: true), content).AsWideAs(content.Width);
 
     /// <summary>Every value, what was measured first; one that should have been and was not stands out.</summary>
     public Block Values(double width, bool toConfirm)
@@ -112,7 +114,7 @@ internal sealed record CoverBlocks(Modification Modification, double Height)
     private Block Caution(Caution caution, double width)
     {
         var padding = Height * 0.9;
-        var sign = Warning(Height * 2.2);
+        var sign = WarningSign.Of(Height * 2.2);
         var text = width - sign.Width - 3 * padding;
         var words = Block.Stacked(Height * 0.7,
             Block.Text(caution.Title, text, Height * 1.15, strong: true),
@@ -123,20 +125,80 @@ internal sealed record CoverBlocks(Modification Modification, double Height)
         return new(width, both.Height + 2 * padding, board);
     }
 
-    // The triangle that warns of danger, as high as asked.
-    private static Block Warning(double height)
+    /// <summary>What is cut from what, and its weight; nothing for paper.</summary>
+    public Block CutList(double width)
     {
-        var (board, width) = (new Board(), height * 1.15);
-        board.Add(LineKinds.Warning, new ClosedStroke(Outline.Polygon(new Point(0, -height), new(width, -height), new(width / 2, 0))));
-        board.Line(LineKinds.Warning, new(width / 2, -height * 0.35), new(width / 2, -height * 0.68));
-        board.Line(LineKinds.Warning, new(width / 2, -height * 0.8), new(width / 2, -height * 0.86));
-        return new(width, height, board);
+        var pieces = Modification.Pieces.Where(p => p.Kind == PieceKind.Blank).ToList();
+        if (pieces.Count == 0) return Block.Empty(width, 0);
+        var off = WidthOf(["off"], width);
+        var weight = WidthOf(["kg each 0.000"], width);
+        var sheet = WidthOf(pieces.Select(Sheet), width * 0.45);
+        return Table.Of(
+            [("Piece", width - off - weight - sheet), ("from", sheet), ("off", off), ("kg each", weight)],
+            pieces.Select(p => (ImmutableArray<Cell>)
+            [
+                Cell.Words(p.Title, Height),
+                Cell.Words(Sheet(p), Height),
+                Cell.Words(p.Quantity.ToString(CultureInfo.InvariantCulture), Height),
+                Cell.Words(p.Weight > 0 ? Wording.Weight(p.Weight) : "not stated", Height),
+            ]),
+            Height);
+
+        static string Sheet(Piece piece) => $"{Wording.SheetOf(piece)}, {Wording.Short(piece.Thickness)} mm";
     }
 
-    /// <summary>A sample of each line, and what it means.</summary>
+    /// <summary>The bends in their order, and where each line lies on the blank.</summary>
+    public Block Bends(double width)
+    {
+        var bends = Modification.Pieces.SelectMany(p => p.BendLines.Select(b => (Piece: p, Bend: b))).ToList();
+        if (bends.Count == 0) return Block.Empty(width, 0);
+        var several = Modification.Pieces.Count(p => !p.BendLines.IsEmpty) > 1;
+        var (number, way, radius) = (WidthOf(["No"], width), WidthOf(["DOWN"], width), WidthOf(["radius"], width));
+        var angle = WidthOf(bends.Select(b => Angles(b.Bend)).Append("bend to"), width);
+        var lies = width - number - way - radius - angle;
+        var table = Table.Of(
+            [("No", number), ("bend to", angle), ("way", way), ("radius", radius), ("its line on the blank, from the lower left corner", lies)],
+            bends.Select(b => (ImmutableArray<Cell>)
+            [
+                Cell.Words(b.Bend.Number.ToString(CultureInfo.InvariantCulture), Height),
+                Cell.Words(Angles(b.Bend), Height),
+                Cell.Words(Wording.WayOf(b.Bend), Height),
+                Cell.Words(Wording.Short(b.Bend.InsideRadius), Height),
+                Cell.Words((several ? $"{b.Piece.Title}: " : "") + Line(b.Piece, b.Bend), Height),
+            ]),
+            Height);
+        return Block.Stacked(Height * 0.8, table, Block.Text(Wording.PencilOnly, width, Height));
+
+        static string Angles(BendLine bend) => bend.Overbend == bend.Bend
+            ? Wording.Degrees(bend.Bend)
+            : $"{Wording.Degrees(bend.Overbend)} for {Wording.Degrees(bend.Bend)}";
+
+        static string Line(Piece piece, BendLine bend)
+        {
+            var corner = piece.Shape.Bounds.Min;
+            return string.Create(
+                CultureInfo.InvariantCulture,
+                $"from {bend.From.X - corner.X:0.0} along, {bend.From.Y - corner.Y:0.0} up to {bend.To.X - corner.X:0.0} along, {bend.To.Y - corner.Y:0.0} up");
+        }
+    }
+
+    /// <summary>What a foreman would say, with the number that stands on the template.</summary>
+    public Block Warnings(double width)
+    {
+        var warnings = Modification.Pieces.SelectMany(p => p.Warnings).ToList();
+        var indent = Height * 2.8;
+        return Block.Stacked(Height * 0.75, warnings.Select((w, i) => Block.Beside(0,
+            Block.Text((i + 1).ToString(CultureInfo.InvariantCulture), indent, Height),
+            Block.Text($"{w.Rule}: {w.Text} ({w.Source})", width - indent, Height))));
+    }
+
+    /// <summary>A sample of each line that the job has, and what it means.</summary>
     public Block Legend(double width, int columns)
     {
-        var used = LineKinds.InOrder.Reverse().Where(k => k.Meaning.Length > 0).Select(k => Sample(k, width / columns)).ToList();
+        var drawn = new Board();
+        foreach (var piece in Modification.Pieces) PieceLines.PutOn(drawn, piece, unit: 1);
+        if (Modification.Pieces.Any(p => !p.Checks.IsEmpty)) drawn.Line(LineKinds.Dimension, Point.Origin, new(1, 0));
+        var used = LineKinds.InOrder.Reverse().Where(k => k.Meaning.Length > 0 && drawn.On(k).Any()).Select(k => Sample(k, width / columns)).ToList();
         var inColumn = (used.Count + columns - 1) / columns;
         return Block.Beside(0, used.Chunk(inColumn).Select(c => Block.Stacked(Height * 0.7, c))).AsWideAs(width);
     }

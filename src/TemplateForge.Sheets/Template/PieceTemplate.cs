@@ -39,6 +39,8 @@ internal sealed record PieceTemplate(Piece Piece, Board Lines, TilePlan Plan, Bo
         drawing.Place(TitleBlock.Of(modification, piece), PlaceOfTitle(piece));
         foreach (var tile in plan.Tiles)
             drawing.Place(TitleBlock.WhichWayRound(modification, piece), new(tile.Window.Min.X, tile.Window.Max.Y), tile.Window);
+        drawing.AddWarnings(CheckNumbers.FirstWarningOf(modification, piece));
+        drawing.AddNamesOfBends();
         drawing.AddNamesOfLines();
         drawing.AddNamesOfGuides();
         drawing.AddWaste();
@@ -64,7 +66,7 @@ internal sealed record PieceTemplate(Piece Piece, Board Lines, TilePlan Plan, Bo
 
     /// <summary>A page with none of these on it is left out.</summary>
     private static ImmutableArray<LineKind> Ink { get; } =
-        [LineKinds.Finish, LineKinds.RoughCut, LineKinds.PanelEdge, LineKinds.Datum, LineKinds.Guide, LineKinds.Tack];
+        [LineKinds.Finish, LineKinds.RoughCut, LineKinds.PanelEdge, LineKinds.Datum, LineKinds.Guide, LineKinds.Tack, LineKinds.Bend, LineKinds.Scribe];
 
     private static ImmutableArray<double> Shifts { get; } = [0, 8, -8, 16, -16, 24, -24];
 
