@@ -38,6 +38,26 @@ internal static class MakePrinter
         page.Table(
             ["Piece", "Distance", " mm"],
             job.Checks.Select(c => (IReadOnlyList<string>)[c.Piece, c.Label, c.Millimetres.ToString("0.0", CultureInfo.InvariantCulture)]));
+        if (job.Blanks.Length > 0)
+        {
+            page.Line();
+            page.Line("Sheet metal:", Page.Strong);
+            page.Table(
+                ["Piece", "Material", " mm", " Off", " Bends", " kg each"],
+                job.Blanks.Select(b => (IReadOnlyList<string>)
+                [
+                    b.Piece,
+                    b.Material,
+                    b.Thickness.ToString("0.##", CultureInfo.InvariantCulture),
+                    b.Quantity.ToString(CultureInfo.InvariantCulture),
+                    b.Bends.ToString(CultureInfo.InvariantCulture),
+                    b.Kilograms.ToString("0.000", CultureInfo.InvariantCulture),
+                ]));
+        }
+        if (job.Warnings.Length == 0) return;
+        page.Line();
+        page.Line("Warnings:", Page.Strong);
+        foreach (var warning in job.Warnings) page.Line($"{warning.Piece}, {warning.Rule}: {warning.Text} ({warning.Source})");
     }
 
     private static void PrintDemonstration(ReportedJob job, Page page)

@@ -42,6 +42,8 @@ internal sealed record ReportedJob(
     ImmutableArray<DefaultLeft> AtDefault,
     ImmutableArray<ReportedFile> Files,
     ImmutableArray<ReportedCheck> Checks,
+    ImmutableArray<ReportedBlank> Blanks,
+    ImmutableArray<ReportedWarning> Warnings,
     ImmutableArray<ReportedCaution> Cautions)
 {
     public static ReportedJob Of(Job job, string folderOf)
@@ -58,6 +60,11 @@ internal sealed record ReportedJob(
             ],
             [.. job.Files.Select(f => new ReportedFile(folderOf + f.Name, f.What, f.Bytes.Length))],
             [.. modification.Pieces.SelectMany(p => p.Checks.Select(c => new ReportedCheck(p.Title, c.Label, Math.Round(c.Distance, 8))))],
+            [
+                .. modification.Pieces.Where(p => p.Kind == PieceKind.Blank && p.Weight > 0)
+                    .Select(p => new ReportedBlank(p.Title, p.Material.Title, p.Thickness, p.Quantity, p.BendLines.Length, Math.Round(p.Weight, 6))),
+            ],
+            [.. modification.Pieces.SelectMany(p => p.Warnings.Select(w => new ReportedWarning(p.Title, w.Rule, w.Text, w.Source)))],
             [.. modification.Cautions.Select(c => new ReportedCaution(c.Title, c.Text))]);
     }
 }
@@ -68,5 +75,10 @@ internal sealed record DefaultLeft(string Name, string Label, string Value, stri
 internal sealed record ReportedFile(string Name, string What, int Bytes);
 
 internal sealed record ReportedCheck(string Piece, string Label, double Millimetres);
+
+/// <summary>What is cut from which sheet; only where its material is known.</summary>
+internal sealed record ReportedBlank(string Piece, string Material, double Thickness, int Quantity, int Bends, double Kilograms);
+
+internal sealed record ReportedWarning(string Piece, string Rule, string Text, string Source);
 
 internal sealed record ReportedCaution(string Title, string Text);

@@ -55,6 +55,9 @@ internal sealed record RecordedValue(string Name, string Label, string Text, str
 /// <param name="Cut">What the cut file has; absent for paper.</param>
 /// <param name="Datums">What everything is measured from.</param>
 /// <param name="Checks">The distances to check by rule.</param>
+/// <param name="Material">What it is made of; absent where nobody has said.</param>
+/// <param name="Bends">In their order; absent on what is not bent.</param>
+/// <param name="Warnings">What a foreman would say; absent where that is nothing.</param>
 internal sealed record RecordedPiece(
     string Name,
     string Title,
@@ -69,7 +72,10 @@ internal sealed record RecordedPiece(
     ImmutableArray<RecordedHole> Holes,
     [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] RecordedCut? Cut,
     ImmutableArray<RecordedDatum> Datums,
-    ImmutableArray<RecordedCheck> Checks);
+    ImmutableArray<RecordedCheck> Checks,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] RecordedMaterial? Material,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] ImmutableArray<RecordedBend>? Bends,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] ImmutableArray<RecordedWarning>? Warnings);
 
 internal sealed record RecordedBox(Numbers Min, Numbers Max);
 
@@ -97,6 +103,21 @@ internal sealed record RecordedCut(string File, double Length, RecordedBox Bound
 internal sealed record RecordedDatum(string Label, Numbers At, double Diameter);
 
 internal sealed record RecordedCheck(string Label, double Distance, string Measured, Numbers From, Numbers To);
+
+/// <param name="Name">Its name in the shop's table.</param>
+/// <param name="Weight">Of one finished piece, in kg.</param>
+internal sealed record RecordedMaterial(string Name, double Weight);
+
+/// <param name="From">One end of the bend line on the flat.</param>
+/// <param name="To">The other end.</param>
+/// <param name="Angle">How far it is bent, in degrees from flat.</param>
+/// <param name="BentTo">How far it is bent before it springs back.</param>
+/// <param name="Way">up or down, as one looks at the face that is up.</param>
+/// <param name="InsideRadius">In mm.</param>
+/// <param name="Allowance">Width of what is bent, on the flat, in mm.</param>
+internal sealed record RecordedBend(Numbers From, Numbers To, double Angle, double BentTo, string Way, double InsideRadius, double Allowance);
+
+internal sealed record RecordedWarning(string Rule, string Text, Numbers At, string Source);
 
 /// <summary>A few numbers that belong together and stand on one line: a point, a vertex.</summary>
 [JsonConverter(typeof(OnOneLine))]

@@ -69,8 +69,20 @@ internal static class RecordWriter
             [.. piece.Shape.Contours.Where(c => !c.IsCounterClockwise).Select(Hole)],
             Job.IsCut(piece) ? Cut(piece) : null,
             [.. piece.Datums.Select(d => new RecordedDatum(d.Label, Recorded(d.At), Rounded(d.Diameter)))],
-            [.. piece.Checks.Select(Recorded)]);
+            [.. piece.Checks.Select(Recorded)],
+            piece.Material == Material.Unstated ? null : new(piece.Material.Name, Rounded(piece.Weight)),
+            piece.BendLines.IsEmpty ? null : [.. piece.BendLines.Select(Recorded)],
+            piece.Warnings.IsEmpty ? null : [.. piece.Warnings.Select(w => new RecordedWarning(w.Rule, w.Text, Recorded(w.At), w.Source))]);
     }
+
+    private static RecordedBend Recorded(BendLine bend) => new(
+        Recorded(bend.From),
+        Recorded(bend.To),
+        Rounded(bend.Bend.Degrees),
+        Rounded(bend.Overbend.Degrees),
+        bend.Way == BendWay.Up ? "up" : "down",
+        Rounded(bend.InsideRadius),
+        Rounded(bend.Allowance));
 
     private static RecordedCut Cut(Piece piece)
     {
