@@ -39,6 +39,18 @@ internal static class Picture
         return Block.Empty(double.PositiveInfinity, double.PositiveInfinity);
     }
 
+    /// <summary>One piece with all that is drawn on it and no title, as large as fits.</summary>
+    public static bool TryFit(Piece piece, double width, double height, double textHeight, out Block block)
+    {
+        foreach (var reduction in Reductions.Prepend(1).Where(r => MayFit([piece], width, height, r)))
+        {
+            block = Of(piece, firstNumber: 1, reduction, textHeight, withGuideNames: true);
+            if (block.Width <= width && block.Height <= height) return true;
+        }
+        block = Block.Empty(0, 0);
+        return false;
+    }
+
     // Each bare shape must fit, or nothing needs to be drawn to see that they do not.
     private static bool MayFit(ImmutableArray<Piece> pieces, double width, double height, double reduction) =>
         pieces.All(p => p.Shape.Bounds.Width / reduction <= width && p.Shape.Bounds.Height / reduction <= height);
@@ -62,6 +74,7 @@ internal static class Picture
         drawing.AddTackNumbers();
         drawing.AddDatumLetters(height: 1.5 * textHeight, withHoles: false);
         drawing.AddDimensions(firstNumber);
+        drawing.AddLabels();
         drawing.AddArrows();
         if (withGuideNames) drawing.AddNamesOfGuides();
         var bounds = Box.Around(drawing.Board.Marks.Select(m => m.Bounds));

@@ -39,6 +39,7 @@ internal sealed record PieceTemplate(Piece Piece, Board Lines, TilePlan Plan, Bo
         drawing.Place(TitleBlock.Of(modification, piece), PlaceOfTitle(piece));
         foreach (var tile in plan.Tiles)
             drawing.Place(TitleBlock.WhichWayRound(modification, piece), new(tile.Window.Min.X, tile.Window.Max.Y), tile.Window);
+        drawing.AddLabels();
         drawing.AddNamesOfLines();
         drawing.AddNamesOfGuides();
         drawing.AddWaste();
