@@ -22,8 +22,8 @@ public sealed record Modification
     public required ImmutableArray<Piece> Pieces { get; init; }
     public required ImmutableArray<Caution> Cautions { get; init; }
 
-    /// <summary>The work in order, a sentence each.</summary>
-    public required ImmutableArray<string> Steps { get; init; }
+    /// <summary>The work in order.</summary>
+    public required ImmutableArray<WorkStep> Steps { get; init; }
 
     /// <summary>Some measured value still stands at its default: good to look at, not to cut from.</summary>
     public bool IsDemonstration => Values.Any(v => v.Source == ValueSource.Measured && v.GivenAs.Length == 0);
@@ -59,3 +59,16 @@ public enum ValueSource
 
 /// <summary>What the outputs say where work can hurt someone.</summary>
 public sealed record Caution(string Title, string Text);
+
+/// <summary>One step of the work.</summary>
+/// <param name="Text">What is done; of a hold point, what must be so before the work goes on.</param>
+/// <param name="IsHold">Whether the work stops here until somebody has signed.</param>
+/// <param name="Cautions">What can hurt at this step.</param>
+public sealed record WorkStep(string Text, bool IsHold, ImmutableArray<Caution> Cautions)
+{
+    /// <summary>A plain step.</summary>
+    public static WorkStep FromString(string text) => new(text, IsHold: false, []);
+
+    /// <summary>A sentence alone is a plain step.</summary>
+    public static implicit operator WorkStep(string text) => FromString(text);
+}

@@ -58,6 +58,12 @@ public sealed record Piece
     public ImmutableArray<Warning> Warnings { get; init; } = [];
     public ImmutableArray<Tack> Tacks { get; init; } = [];
     public ImmutableArray<DistanceCheck> Checks { get; init; } = [];
+
+    /// <summary>Distances that the drawings show and nobody has to check.</summary>
+    public ImmutableArray<ShownDistance> Dimensions { get; init; } = [];
+
+    /// <summary>Words beside the drawing, each with a leader to its point.</summary>
+    public ImmutableArray<Label> Labels { get; init; } = [];
     public ImmutableArray<string> Notes { get; init; } = [];
 
     /// <summary>This piece for the other hand: everything but its words in mirror image, left and right exchanged.</summary>
@@ -78,6 +84,8 @@ public sealed record Piece
             Warnings = [.. Warnings.Select(w => w with { At = mirror.Of(w.At) })],
             Tacks = [.. Tacks.Select(t => t with { At = mirror.Of(t.At) })],
             Checks = [.. Checks.Select(c => c with { From = mirror.Of(c.From), To = mirror.Of(c.To) })],
+            Dimensions = [.. Dimensions.Select(d => d with { From = mirror.Of(d.From), To = mirror.Of(d.To) })],
+            Labels = [.. Labels.Select(l => l with { At = mirror.Of(l.At) })],
         };
     }
 }
@@ -121,13 +129,22 @@ public sealed record Tack(int Number, Point At);
 public sealed record DistanceCheck(string Label, Point From, Point To, CheckDirection Along)
 {
     /// <summary>The distance, in mm.</summary>
-    public double Distance => Along switch
-    {
-        CheckDirection.Across => Math.Abs(To.X - From.X),
-        CheckDirection.Up => Math.Abs(To.Y - From.Y),
-        _ => From.DistanceTo(To),
-    };
+    public double Distance => Along.Of(From, To);
 }
+
+/// <summary>A distance that a drawing shows.</summary>
+/// <param name="Text">What stands on the dimension line; empty for the distance itself.</param>
+/// <param name="From">One end in the drawing.</param>
+/// <param name="To">The other end.</param>
+/// <param name="Along">The direction in which it is measured.</param>
+public sealed record ShownDistance(string Text, Point From, Point To, CheckDirection Along)
+{
+    /// <summary>The distance, in mm.</summary>
+    public double Distance => Along.Of(From, To);
+}
+
+/// <summary>Words that belong to a point of the drawing.</summary>
+public sealed record Label(string Text, Point At);
 
 /// <summary>How a checked distance is measured: straight from end to end, or only its part across or up the drawing.</summary>
 public enum CheckDirection
@@ -135,4 +152,15 @@ public enum CheckDirection
     Straight,
     Across,
     Up,
+}
+
+public static class CheckDirections
+{
+    /// <summary>The distance between two points as it is measured this way, in mm.</summary>
+    public static double Of(this CheckDirection direction, Point from, Point to) => direction switch
+    {
+        CheckDirection.Across => Math.Abs(to.X - from.X),
+        CheckDirection.Up => Math.Abs(to.Y - from.Y),
+        _ => from.DistanceTo(to),
+    };
 }

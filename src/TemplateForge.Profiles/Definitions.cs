@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using TemplateForge.Notation;
 
 namespace TemplateForge.Profiles;
 
@@ -7,13 +6,16 @@ namespace TemplateForge.Profiles;
 internal sealed record Definitions
 {
     public required ImmutableArray<Parameter> Parameters { get; init; }
-    public required ImmutableDictionary<string, Term> Values { get; init; }
+    public required ImmutableDictionary<string, Table> Tables { get; init; }
+    public required ImmutableDictionary<string, ValueRecipe> Values { get; init; }
     public required ImmutableDictionary<string, ShapeRecipe> Shapes { get; init; }
     public required ImmutableDictionary<string, PointTerm> Points { get; init; }
+    public required ImmutableDictionary<string, PathRecipe> Paths { get; init; }
+    public required ImmutableDictionary<string, StationsRecipe> Stations { get; init; }
     public required ImmutableArray<Rule> Rules { get; init; }
     public required ImmutableArray<PieceRecipe> Pieces { get; init; }
     public required ImmutableArray<Conditional<string>> Cautions { get; init; }
-    public required ImmutableArray<Conditional<Chosen<FilledText>>> Steps { get; init; }
+    public required ImmutableArray<Conditional<StepRecipe>> Steps { get; init; }
 
     /// <summary>When a parameter is asked for, in the profile's words; empty for always.</summary>
     public string WhenOf(string parameter) =>

@@ -23,6 +23,9 @@ internal sealed class Evaluation(Definitions definitions, ImmutableDictionary<st
     private readonly Dictionary<string, Value> values = [];
     private readonly Dictionary<string, Region> shapes = [];
     private readonly Dictionary<string, Point> points = [];
+    private readonly Dictionary<string, Path> paths = [];
+    private readonly Dictionary<string, StationRow> stations = [];
+    private readonly Dictionary<string, ImmutableArray<Quantity>> rows = [];
     private readonly HashSet<string> failed = [];
     private readonly HashSet<string> inProgress = [];
 
@@ -50,9 +53,26 @@ internal sealed class Evaluation(Definitions definitions, ImmutableDictionary<st
     public bool TryTruth(Term term, out bool truth)
     {
         truth = false;
-        if (!term.Expression.TryEvaluate(this, complaints, out var value)) return false;
+        if (!TryValue(term, out var value)) return false;
         truth = value.AsTruth();
         return true;
+    }
+
+    /// <summary>A whole number from 1.</summary>
+    public bool TryCount(Term term, int most, out int count)
+    {
+        count = 0;
+        if (!TryNumber(term, out var number)) return false;
+        var whole = Math.Round(number);
+        if (Math.Abs(number - whole) > 1e-9 || whole < 1 || whole > most) return Refuse(Wordings.CountNotWhole(term.Place, number, most));
+        count = (int)whole;
+        return true;
+    }
+
+    public bool TryValue(Term term, [MaybeNullWhen(false)] out Value value)
+    {
+        value = null;
+        return TryPick(term.Choice, out var expression) && expression.TryEvaluate(this, complaints, out value!);
     }
 
     /// <summary>Whether every condition holds.</summary>
@@ -109,6 +129,33 @@ internal sealed class Evaluation(Definitions definitions, ImmutableDictionary<st
     public bool TryNamedPoint(string name, Place place, out Point point) =>
         TryOnce(points, name, place, out point, (out Point made) => definitions.Points[name].TryFind(this, out made));
 
+    public bool TryPath(string name, Place place, [MaybeNullWhen(false)] out Path path) =>
+        TryOnce(paths, name, place, out path, (out Path made) => definitions.Paths[name].TryMake(this, out made!));
+
+    public bool TryStations(StationsName row, [MaybeNullWhen(false)] out StationRow made) =>
+        TryOnce(stations, row.Name, row.Place, out made, (out StationRow fresh) => definitions.Stations[row.Name].TryMake(this, out fresh!));
+
+    /// <summary>The value of a column in the row of a table that is chosen with these values.</summary>
+    public bool TryCell(string name, string column, out Quantity cell)
+    {
+        var table = definitions.Tables[name];
+        var found = TryOnce(rows, name, table.Place, out var cells, (out ImmutableArray<Quantity> made) => table.TryRow(this, out made));
+        cell = found ? cells[table.Columns.IndexOf(column)] : default;
+        return found;
+    }
+
+    /// <summary>Copies of a shape, joined.</summary>
+    public bool TryCopies(Place place, ShapeName shape, IReadOnlyCollection<Placement> placements, out Region copies)
+    {
+        copies = Region.Empty;
+        if (!TryShape(shape, out var one)) return false;
+        if (one.IsEmpty) return Refuse(Wordings.ShapeIsEmpty(shape));
+        if (one.Contours.Sum(c => c.Segments.Length) * placements.Count > MostSegments)
+            return Refuse(Wordings.TooManySegments(place, $"So many of {shape.Name}", MostSegments));
+        copies = placements.Count == 1 ? one.Placed(placements.First()) : Combination.Union(placements.Select(p => one.Placed(p)));
+        return true;
+    }
+
     public bool TryShape(ShapeName shape, out Region region)
     {
         var found = TryOnce(shapes, shape.Name, shape.Place, out var made, (out Region fresh) => TryMakeShape(shape.Name, out fresh));
@@ -144,8 +191,8 @@ internal sealed class Evaluation(Definitions definitions, ImmutableDictionary<st
     public bool TryValue(string name, Place place, [MaybeNullWhen(false)] out Value value)
     {
         if (parameters.TryGetValue(name, out value)) return true;
-        if (definitions.Values.TryGetValue(name, out var term))
-            return TryOnce(values, name, place, out value, (out Value made) => term.Expression.TryEvaluate(this, complaints, out made!));
+        if (definitions.Values.TryGetValue(name, out var recipe))
+            return TryOnce(values, name, place, out value, (out Value made) => recipe.TryFind(this, out made!));
         // A parameter that is known but has no value now is not asked for with these choices.
         return Refuse(Wordings.ParameterNotAskedFor(place, name, definitions.WhenOf(name)));
     }
@@ -163,18 +210,23 @@ internal sealed class Evaluation(Definitions definitions, ImmutableDictionary<st
                 things.Add(new Thing(point));
                 continue;
             }
+            if (definitions.Stations.ContainsKey(name))
+            {
+                if (!TryStations(new(name, place), out var row)) return false;
+                things.Add(new Thing(row));
+                continue;
+            }
             if (!TryShape(new(name, place), out var shape)) return false;
             if (shape.IsEmpty) return Refuse(Wordings.ShapeIsEmpty(new(name, place)));
             things.Add(new Thing(shape));
         }
-        measure = Measures.Of(function, things);
-        return true;
+        return Measures.TryOf(function, things, out measure) || Refuse(Wordings.NoSuchMeasure(place, function, of));
     }
 
     private bool TryNumber(Term term, out double number)
     {
         number = 0;
-        if (!term.Expression.TryEvaluate(this, complaints, out var value)) return false;
+        if (!TryValue(term, out var value)) return false;
         number = value.AsQuantity().Value;
         return true;
     }

@@ -22,6 +22,8 @@ internal static class Measures
             ["y"] = (1, Dimension.Length, t => t[0].Bounds.Centre.Y),
             ["area"] = (1, Dimension.Area, t => t[0].Shape.Area),
             ["outline_length"] = (1, Dimension.Length, t => t[0].Shape.Length),
+            ["count"] = (1, Dimension.Number, t => t[0].Count),
+            ["pitch"] = (1, Dimension.Length, t => t[0].Pitch),
             ["distance"] = (2, Dimension.Length, t => t[0].DistanceTo(t[1])),
         }.ToImmutableDictionary(StringComparer.Ordinal);
 
@@ -34,23 +36,38 @@ internal static class Measures
         return found;
     }
 
-    public static Quantity Of(string function, IReadOnlyList<Thing> things) => new(Known[function].Of(things), Known[function].Dimension);
+    /// <summary>Measures the things; false where they have no such measure, as a point has no pitch.</summary>
+    public static bool TryOf(string function, IReadOnlyList<Thing> things, out Quantity measure)
+    {
+        var known = Known[function];
+        measure = new(known.Of(things), known.Dimension);
+        return !double.IsNaN(measure.Value);
+    }
 }
 
-/// <summary>A shape, or a point, which is measured like a shape without size.</summary>
-internal readonly record struct Thing(Region Shape, Point At)
+/// <summary>What can be measured: a shape, a point, which is measured like a shape without size, or a row of stations, which is its
+/// places.</summary>
+internal sealed record Thing(Region Shape, ImmutableArray<Point> Places)
 {
-    public Thing(Region shape) : this(shape, default) { }
+    public Thing(Region shape) : this(shape, []) { }
 
-    public Thing(Point at) : this(Region.Empty, at) { }
+    public Thing(Point at) : this(Region.Empty, [at]) { }
 
-    public Box Bounds => Shape.IsEmpty ? new Box(At, At) : Shape.Bounds;
+    public Thing(StationRow row) : this(Region.Empty, [.. row.Stations.Select(s => s.At)]) => Pitch = row.Pitch > 0 ? row.Pitch : double.NaN;
+
+    public Box Bounds => Shape.IsEmpty ? Box.Around(Places) : Shape.Bounds;
+
+    /// <summary>How many stations, or how many separate parts.</summary>
+    public int Count => Shape.IsEmpty ? Places.Length : Shape.Parts().Length;
+
+    /// <summary>Distance between neighbours along the line; not a number where they are not evenly apart.</summary>
+    public double Pitch { get; } = double.NaN;
 
     public double DistanceTo(Thing other) => (Shape.IsEmpty, other.Shape.IsEmpty) switch
     {
-        (true, true) => At.DistanceTo(other.At),
-        (true, false) => other.Shape.DistanceTo(At),
-        (false, true) => Shape.DistanceTo(other.At),
+        (true, true) => Places.Min(p => other.Places.Min(p.DistanceTo)),
+        (true, false) => Places.Min(other.Shape.DistanceTo),
+        (false, true) => other.Places.Min(Shape.DistanceTo),
         _ => Shape.DistanceTo(other.Shape),
     };
 }

@@ -65,7 +65,7 @@ public sealed class Profile
             out var cautions);
         sound &= evaluation.TryMany(
             definitions.Steps,
-            (Chosen<FilledText> step, out string text) => evaluation.TryChosenText(step, out text),
+            (StepRecipe recipe, out WorkStep step) => recipe.TryMake(evaluation, shop, out step),
             out var steps);
         if (sound && pieces.IsEmpty) sound = evaluation.Refuse(Wordings.NoPieceLeft(Source.Name));
         if (!sound) return false;
@@ -81,7 +81,7 @@ public sealed class Profile
             HandWasMeasured = hand == measuredOn,
             Values = used,
             Pieces = hand == Hand ? pieces : [.. pieces.Select(p => p.Mirrored())],
-            Cautions = cautions,
+            Cautions = [.. cautions.Concat(steps.SelectMany(s => s.Cautions)).Distinct()],
             Steps = steps,
         };
         return true;

@@ -15,27 +15,56 @@ internal static class ProfileReader
     // 3. Sections, each by its own reader, in the order in which a person writes them.
     private const int MostOfAKind = 200;
 
+    private static readonly Word RuleWord = new("rule", "what must hold",
+        Field.When,
+        Field.Must("must", Holds.Expression, "what must hold"),
+        Field.Must("say", Holds.Sentence, "what the fabricator reads when it does not"),
+        Field.Must("remedy", Holds.Sentence, "what would be right"));
+
+    /// <summary>Everything that a profile says, in the order in which a person writes it.</summary>
+    public static Word Word { get; } = new("profile", "a repeatable modification",
+        Field.Must("profile", Holds.PlainWords, "its name, which is that of its file"),
+        Field.Must("version", Holds.Literal, "raise it whenever the shape changes"),
+        Field.Must("title", Holds.PlainWords, "its title"),
+        Field.Must("about", Holds.PlainWords, "what it is for"),
+        Field.Must("hand", Holds.OneOf("left", "right", "either"), "the hand for which it is drawn"),
+        Field.Must("face_up", Holds.PlainWords, "the face that one looks at"),
+        Field.May("arrows", Holds.NamesOf(Holds.Literal), "the way to somewhere in the drawing"),
+        Field.May("parameters", Holds.NamesOf(Holds.Defined("parameter")), "what the fabricator sets per job"),
+        Field.May("tables", Holds.NamesOf(Holds.Group(TableReader.Word)), "rows of values, of which a word or a size chooses one"),
+        Field.May("values", Holds.NamesOf(Holds.AnyOf(Holds.Expression, Holds.Group(TableReader.ColumnWord))), "values worked out from others"),
+        Field.May("shapes", Holds.NamesOf(Holds.Defined("shape")), "shapes by their names"),
+        Field.May("paths", Holds.NamesOf(Holds.Defined("steps")), "open runs of lines and arcs, to go along or to cut along"),
+        Field.May("points", Holds.NamesOf(Holds.Point), "points that are used more than once"),
+        Field.May("stations", Holds.NamesOf(Holds.Defined("stations")), "rows of places along a line"),
+        Field.May("rules", Holds.ListOf(Holds.Group(RuleWord)), "what must hold"),
+        Field.Must("pieces", Holds.NamesOf(Holds.Group(PieceReader.Word)), "what is printed or cut"),
+        Field.May("cautions", StepReader.Cautions, "what can hurt, by its name in the shop's table"),
+        Field.May("steps", Holds.Defined("work"), "the work in order"));
+
     public static bool TryRead(TextFile source, ShopTables shop, ICollection<Complaint> complaints, [MaybeNullWhen(false)] out Profile profile)
     {
         profile = null;
         var before = complaints.Count;
         if (!YamlReader.TryRead(source.Name, source.Text, complaints, out var root)) return false;
-        if (!Fields.TryOpen(root, "The profile", complaints, out var fields)) return false;
-
         var names = new ProfileNames();
         var reading = new Reading(names, complaints);
+        if (!reading.TryOpen(root, "The profile", Word, out var fields)) return false;
+
         var parameters = Section(fields, "parameters", reading);
+        var tables = Section(fields, "tables", reading);
         var values = Section(fields, "values", reading);
         var shapes = Section(fields, "shapes", reading);
+        var paths = Section(fields, "paths", reading);
         var points = Section(fields, "points", reading);
+        var stations = Section(fields, "stations", reading);
         ParameterReader.Declare(names, parameters, reading);
-        foreach (var (name, node) in values.Entries)
-        {
-            if (node is ScalarNode scalar && Expression.TryRead(scalar.Writing, complaints, out var expression)) names.AddValue(name, expression, complaints);
-            else if (node is not ScalarNode) complaints.Add(Wordings.ExpressionWanted(node.Place, ValueKind.Number));
-        }
+        foreach (var (name, node) in tables.Entries) names.AddTable(name, TableReader.ColumnsOf(node), complaints);
+        foreach (var (name, node) in values.Entries) ValueReader.Declare(names, name, node, complaints);
         foreach (var (name, _) in shapes.Entries) names.AddShape(name, complaints);
+        foreach (var (name, _) in paths.Entries) names.AddPath(name, complaints);
         foreach (var (name, _) in points.Entries) names.AddPoint(name, complaints);
+        foreach (var (name, _) in stations.Entries) names.AddStations(name, complaints);
 
         var ownName = ReadName(fields, source, reading);
         var version = ReadVersion(fields, reading);
@@ -47,19 +76,19 @@ internal static class ProfileReader
         var definitions = new Definitions
         {
             Parameters = [.. parameters.Entries.Select(e => ParameterReader.Read(e.Key, e.Value, reading))],
-            Values = ReadValues(values, reading),
-            Shapes = shapes.Entries.Select(e => (e.Key.Text, Recipe: ShapeReader.Read(reading, e.Value)))
-                .DistinctBy(e => e.Text).ToImmutableDictionary(e => e.Text, e => e.Recipe, StringComparer.Ordinal),
-            Points = points.Entries.Select(e => (e.Key.Text, Term: reading.Point(e.Value)))
-                .DistinctBy(e => e.Text).ToImmutableDictionary(e => e.Text, e => e.Term, StringComparer.Ordinal),
+            Tables = Named(tables, e => TableReader.Read(e.Name, e.Node, reading)),
+            Values = Named(values, e => ValueReader.Read(e.Node, reading)),
+            Shapes = Named(shapes, e => ShapeReader.Read(reading, e.Node)),
+            Paths = Named(paths, e => OutlineReader.ReadPath(reading, e.Node)),
+            Points = Named(points, e => reading.Point(e.Node)),
+            Stations = Named(stations, e => StationsReader.Read(reading, e.Node)),
             Rules = ReadRules(fields, reading),
             Pieces = [.. Section(fields, "pieces", reading).Entries.Select(e => PieceReader.Read(e.Key, e.Value, faceUp, reading))],
-            Cautions = ReadCautions(fields, shop, reading),
-            Steps = reading.Sentences(fields, "steps"),
+            Cautions = fields.Optional("cautions", out var cautions) ? StepReader.ReadCautions(cautions, shop, reading) : [],
+            Steps = StepReader.ReadSteps(fields, shop, reading),
         };
         if (definitions.Pieces.IsEmpty) complaints.Add(Wordings.PiecesWanted(fields.Place));
         CheckGivenNames(definitions, names, complaints);
-        fields.Done();
         if (complaints.Count > before) return false;
 
         profile = new Profile(definitions, arrows, shop)
@@ -134,18 +163,10 @@ internal static class ProfileReader
         return found.ToImmutable();
     }
 
-    private static ImmutableDictionary<string, Term> ReadValues(MappingNode values, Reading reading)
-    {
-        var found = ImmutableDictionary.CreateBuilder<string, Term>(StringComparer.Ordinal);
-        foreach (var (name, node) in values.Entries)
-        {
-            // What could not be read as an expression has been complained of where the names were made known.
-            if (node is ScalarNode scalar && Expression.TryRead(scalar.Writing, new List<Complaint>(), out var expression)
-                && expression.TryCheck(reading.Names, reading.Complaints, out _))
-                found[name.Text] = new(expression, scalar.Place);
-        }
-        return found.ToImmutable();
-    }
+    // A name that stands for two things has been complained of; the first is kept.
+    private static ImmutableDictionary<string, T> Named<T>(MappingNode section, Func<(ScalarNode Name, Node Node), T> read) =>
+        section.Entries.Select(e => (e.Key.Text, Thing: read((e.Key, e.Value))))
+            .DistinctBy(e => e.Text).ToImmutableDictionary(e => e.Text, e => e.Thing, StringComparer.Ordinal);
 
     private static ImmutableArray<Rule> ReadRules(Fields fields, Reading reading)
     {
@@ -153,35 +174,13 @@ internal static class ProfileReader
         var found = ImmutableArray.CreateBuilder<Rule>();
         foreach (var item in reading.Items(section))
         {
-            if (!Fields.TryOpen(item, "The rule", reading.Complaints, out var rule)) continue;
+            if (!reading.TryOpen(item, "The rule", RuleWord, out var rule)) continue;
             found.Add(new(
                 item.Place,
                 reading.When(rule),
                 rule.Required("must", out var must) ? reading.Truth(must) : reading.Standing("1 = 1", item.Place),
-                rule.Required("say", out var say) ? reading.Sentence(say) : FilledText.Empty,
-                rule.Required("remedy", out var remedy) ? reading.Sentence(remedy) : FilledText.Empty));
-            rule.Done();
-        }
-        return found.ToImmutable();
-    }
-
-    private static ImmutableArray<Conditional<string>> ReadCautions(Fields fields, ShopTables shop, Reading reading)
-    {
-        if (!fields.Optional("cautions", out var section)) return [];
-        var found = ImmutableArray.CreateBuilder<Conditional<string>>();
-        foreach (var item in reading.Items(section))
-        {
-            var (name, when) = (item, ImmutableArray<Term>.Empty);
-            if (item is MappingNode mapping)
-            {
-                var own = reading.Fields(mapping, "The caution");
-                own.Required("caution", out name);
-                when = reading.When(own);
-                own.Done();
-            }
-            var word = name is ScalarNode scalar ? scalar.Text : "";
-            if (!shop.Cautions.ContainsKey(word)) reading.Complain(Wordings.UnknownCaution(name.Place, word, shop.Cautions.Keys.Order(StringComparer.Ordinal)));
-            found.Add(new(when, word));
+                reading.ChosenSentence(rule, "say"),
+                reading.ChosenSentence(rule, "remedy")));
         }
         return found.ToImmutable();
     }

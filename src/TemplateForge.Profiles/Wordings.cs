@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using TemplateForge.Geometry;
 using TemplateForge.Notation;
@@ -193,20 +194,12 @@ internal static class Wordings
         place.Complain("A shape is wanted here.", $"Write one word and what belongs to it; the words are {Listed(known)}.");
 
     public static Complaint PointWanted(Place place) =>
-        place.Complain("A point is wanted here.", "Write [along, up], the name of a point, or {furthest: shape, towards: angle}.");
+        place.Complain("A point is wanted here.", "Write [along, up], the name of a point, or {furthest: shape, towards: angle}, {along: shape, at: distance}, {between: [a, b]} or {station: 1, of: row}.");
 
     public static Complaint TwoLengthsWanted(Place place) => place.Complain("Two lengths are wanted here.", "Write [one, other].");
 
     public static Complaint TwoShapesWanted(Place place) =>
         place.Complain("Two shapes are wanted here.", "Name the two whose outlines meet in the corners to be rounded.");
-
-    public static Complaint OutlineStepWanted(Place place) =>
-        place.Complain(
-            "A step of an outline is wanted here.",
-            "Begin with {start: [x, y]}; go on with {line_to: [x, y]}, {arc_to: [x, y], through: [x, y]} or {arc_to: [x, y], radius: r, turning: left}.");
-
-    public static Complaint LeftOrRightWanted(Place place, string word) =>
-        place.Complain($"An arc turns {Quoted(word)}.", "Write turning: left or turning: right.");
 
     public static Complaint PieceKindWanted(Place place, string piece) =>
         place.Complain($"The piece {piece} does not say once how it is made.", "Write exactly one of cut_away, blank and paper.");
@@ -218,6 +211,115 @@ internal static class Wordings
 
     public static Complaint DirectionWanted(Place place, string word) =>
         place.Complain($"{Quoted(word)} is no way to measure.", "Write straight, across or up.");
+
+    public static Complaint OneOfWanted(Place place, string one, string other) =>
+        place.Complain($"Both {one} and {other} stand here.", $"Give {one} or {other}.");
+
+    public static Complaint OneOfWordsWanted(Place place, string what, IEnumerable<string> words) =>
+        place.Complain($"{what} is told by one of its words, and none of them stands here.", $"Write {EitherOf(words)}.");
+
+    public static Complaint OtherWordWanted(Place place, string word, ImmutableArray<string> words) =>
+        place.Complain($"{Quoted(word)} is no word that can stand here.", $"Write {EitherOf(words)}.");
+
+    public static Complaint TwoPointsWanted(Place place) => place.Complain("Two points are wanted here.", "Write [one, other], each a point.");
+
+    public static Complaint NothingToGoOnFrom(Place place) =>
+        place.Complain("This step goes straight or smoothly on, but nothing has been drawn before it.", "Begin with a line that has a direction or an end.");
+
+    public static Complaint StraightBehind(Place place, Point at) =>
+        place.Complain($"({Mm(at.X)}, {Mm(at.Y)}) lies straight behind, so no arc goes on to it without a corner.", "Give another end, or draw two arcs.");
+
+    public static Complaint TurnNotWithinACircle(Place place, double degrees) =>
+        place.Complain($"An arc turns through {Plain(degrees)} deg.", "Keep it above 0 and below 360 deg; turning says which way.");
+
+    public static Complaint NoCornerThere(Place place, Point at) =>
+        place.Complain($"There is no corner at ({Mm(at.X)}, {Mm(at.Y)}) to round or to chamfer.", "Take fillet or chamfer away where the outline goes smoothly on.");
+
+    public static Complaint ChamferDoesNotFit(Term term, double setback, UnfitChamfer corner) =>
+        term.Place.Complain(
+            $"A chamfer of {Mm(setback)} does not fit at ({Mm(corner.At.X)}, {Mm(corner.At.Y)}).",
+            corner.LargestBefore > Tolerance.Length
+                ? $"Lower {term.Text} to {Mm(Math.Floor(corner.LargestBefore * 100) / 100)} or less."
+                : "None fits there: check the values that lead there.");
+
+    public static Complaint PathCornersStaySharp(Place place) =>
+        place.Complain("The corners of a path stay sharp.", "Draw the arc or the line as a step of its own.");
+
+    public static Complaint PathHasItsStart(Place place, string path) =>
+        place.Complain($"{path} is a path, which begins at its start and goes to its end.", "Take starting_at and going away; they are for outlines.");
+
+    public static Complaint PastTheEnd(Place place, double distance, double length) =>
+        place.Complain($"{Mm(distance)} along is not on a line {Mm(length)} long.", $"Keep it from 0 to {Mm(length)}.");
+
+    public static Complaint SpacingWanted(Place place) =>
+        place.Complain("The stations do not say once where they stand.", "Give distances (at, from_end, or both), or one of count, pitch and most_apart.");
+
+    public static Complaint MarginTooLarge(Place place, double margin, double length) =>
+        place.Complain($"A margin of {Mm(margin)} does not fit both ends of a line {Mm(length)} long.", $"Keep it from 0 to less than {Mm(length / 2)}.");
+
+    public static Complaint CountNotWhole(Place place, double number, int most) =>
+        place.Complain($"This comes to {Plain(number)}.", $"Give what comes to a whole number from 1 to {most}.");
+
+    public static Complaint NothingOnThisSide(Place place, string shape, bool left) =>
+        place.Complain($"Nothing of {shape} lies to the {(left ? "left" : "right")} of this line.", "Keep the other side, or check the values that lead there.");
+
+    public static Complaint LineOrPathWanted(Place place) =>
+        place.Complain("This does not say once how the shape is split.", "Give line: [a, b] with keep: left or right, or along: path with part_at: point.");
+
+    public static Complaint CutsNothing(Place place, string path, string shape) =>
+        place.Complain($"{path} does not cut {shape} in two.", "Let the path run in over one edge and out over another.");
+
+    public static Complaint NoPartThere(Place place, string shape, Point at) =>
+        place.Complain($"No part of {shape} lies at ({Mm(at.X)}, {Mm(at.Y)}).", "Give a point inside the part.");
+
+    public static Complaint TakesNothing(ShapeName taken, string from) =>
+        taken.Place.Complain(
+            $"{taken.Name} lies nowhere on {from}, so taking it away removes nothing.",
+            "Check where it lies; put it under take_if_met if it may miss.");
+
+    public static Complaint NoSuchMeasure(Place place, string function, IEnumerable<string> of) =>
+        place.Complain($"{function}({string.Join(", ", of)}) has no answer.", "A pitch is that of stations that stand evenly apart, two or more of them.");
+
+    public static Complaint NoSizeBetweenWords(Place place) =>
+        place.Complain("The rows of this table are chosen by a word, and nothing lies between two words.", "Take between_rows away.");
+
+    public static Complaint RowMissing(Place place, string table, string word) =>
+        place.Complain($"{table} has no row for {word}.", $"Add a row {word}.");
+
+    public static Complaint RowTwice(Place place, string size) => place.Complain($"{size} has a row already.", "Keep one of the two.");
+
+    public static Complaint CellsWanted(Place place, int found, int wanted) =>
+        place.Complain($"This row has {found} values, but the table has {wanted} columns.", "Give one value for each column.");
+
+    public static Complaint NoSuchRow(Place place, string table, string word) =>
+        place.Complain($"{table} has no row for {word}.", "Add a row, or choose another.");
+
+    public static Complaint NoRowForSize(Place place, string table, Quantity size, ImmutableArray<TableRow> rows, bool nextLarger)
+    {
+        var list = rows.Length <= 12 ? string.Join(", ", rows.Select(r => r.Size)) : $"from {rows[0].Size} to {rows[^1].Size}";
+        return place.Complain(
+            nextLarger ? $"{size} is more than {table} has." : $"{table} has no row for {size}.",
+            $"Its rows are {list}.");
+    }
+
+    public static Complaint UnknownTable(Place place, string name, IEnumerable<string> known) => Unknown(place, name, "table", known);
+
+    public static Complaint UnknownColumn(Place place, string name, string table, IEnumerable<string> known) =>
+        Unknown(place, name, $"column of {table}", known);
+
+    public static Complaint UnknownStations(Place place, string name, IEnumerable<string> known) => Unknown(place, name, "row of stations", known);
+
+    public static Complaint UnknownPath(Place place, string name, IEnumerable<string> known) => Unknown(place, name, "path", known);
+
+    public static Complaint UnknownShapeOrPath(Place place, string name, IEnumerable<string> known) => Unknown(place, name, "shape or path", known);
+
+    public static Complaint NothingToMeasure(Place place, Point at) =>
+        place.Complain($"Both ends of this dimension lie at ({Mm(at.X)}, {Mm(at.Y)}), as it is measured.", "Give two ends that are apart that way.");
+
+    public static Complaint LabelTooLong(Place place, string text, int most) =>
+        place.Complain(
+            text.Length == 0 ? "A label says nothing." : $"A label says {text[..Math.Min(20, text.Length)]}… in {text.Length} letters.",
+            $"Say it in 1 to {most} letters; what is longer belongs into notes.");
 
     public static Complaint WholeNumberWanted(Place place, int most) =>
         place.Complain("A whole number is wanted here.", $"Write one from 1 to {most}.");
@@ -231,6 +333,12 @@ internal static class Wordings
             Spelling.Nearest(name, known, out var nearest) ? $"Did you mean {nearest}?"
             : known.Any() ? $"Choose one of {Listed(known)}."
             : "There is none yet.");
+
+    private static string EitherOf(IEnumerable<string> words)
+    {
+        var all = words.ToList();
+        return all.Count == 1 ? all[0] : string.Join(", ", all[..^1]) + " or " + all[^1];
+    }
 
     private static string Listed(IEnumerable<string> words) => string.Join(", ", words.Order(StringComparer.Ordinal));
 

@@ -77,6 +77,9 @@ internal static partial class Wording
     public static string NumberedDistance(int number, DistanceCheck check) =>
         string.Create(CultureInfo.InvariantCulture, $"({number}) {check.Distance:0.0}");
 
+    /// <summary>A distance that is only shown.</summary>
+    public static string Distance(ShownDistance shown) => shown.Distance.ToString("0.#", CultureInfo.InvariantCulture);
+
     public static string ScaleOf(double reduction) => string.Create(CultureInfo.InvariantCulture, $"Scale 1:{reduction:0.##}, {NotToScale}");
 
     /// <summary>Where a value came from: the fabricator's words, or the default.</summary>

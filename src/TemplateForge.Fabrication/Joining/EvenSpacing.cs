@@ -24,8 +24,8 @@ public static class EvenSpacing
         return Math.Max(4, (int)Math.Round(outline.Length / pitch, MidpointRounding.AwayFromZero));
     }
 
-    // Along the outline to where a line straight up from the middle leaves it.
-    private static double DistanceToTop(Contour outline)
+    /// <summary>Along the outline, in mm from its start, to where a line straight up from its middle leaves it.</summary>
+    public static double DistanceToTop(Contour outline)
     {
         var bounds = outline.Bounds;
         var region = Region.Of(outline);
@@ -36,7 +36,8 @@ public static class EvenSpacing
         return DistanceAlong(outline, top);
     }
 
-    private static double DistanceAlong(Contour outline, Point place)
+    /// <summary>Along the outline, in mm from its start, to a place on it.</summary>
+    public static double DistanceAlong(Contour outline, Point place)
     {
         var nearest = outline.Segments.Select((s, i) => (Segment: s, Index: i)).MinBy(s => s.Segment.DistanceTo(place));
         var before = outline.Segments.Take(nearest.Index).Sum(s => s.Length);

@@ -20,6 +20,8 @@ internal sealed class Reading(ProfileNames names, ICollection<Complaint> complai
 
     public Term Angle(Node node) => OfKind(node, ValueKind.Angle);
 
+    public Term Number(Node node) => OfKind(node, ValueKind.Number);
+
     public Term Truth(Node node) => OfKind(node, ValueKind.Truth);
 
     /// <summary>The conditions under <c>when</c>, if there are any.</summary>
@@ -55,16 +57,45 @@ internal sealed class Reading(ProfileNames names, ICollection<Complaint> complai
                 break;
             case SequenceNode { Items: [var x, var y] } pair:
                 return new CoordinatePoint(pair.Place, Length(x), Length(y));
+            case MappingNode mapping when IsChosen(mapping):
+                return new ChosenPoint(mapping.Place, Chosen(mapping, Point));
             case MappingNode mapping:
-                var fields = Fields(mapping, "The point");
-                var furthest = new FurthestPoint(mapping.Place, Shape(fields, "furthest"), Angle(fields, "towards"));
-                fields.Done();
-                return furthest;
+                return PointReader.Read(this, mapping);
             default:
                 Complain(Wordings.PointWanted(node.Place));
                 break;
         }
         return new NamedPoint(node.Place, "");
+    }
+
+    public (PointTerm From, PointTerm To) TwoPoints(Node node)
+    {
+        if (node is SequenceNode { Items: [var from, var to] }) return (Point(from), Point(to));
+        Complain(Wordings.TwoPointsWanted(node.Place));
+        return (new NamedPoint(node.Place, ""), new NamedPoint(node.Place, ""));
+    }
+
+    /// <summary>One of some words.</summary>
+    public string OneOf(Node node, params ReadOnlySpan<string> words)
+    {
+        var word = node is ScalarNode scalar ? scalar.Text : "";
+        if (!words.Contains(word)) Complain(Wordings.OtherWordWanted(node.Place, word, [.. words]));
+        return word;
+    }
+
+    /// <summary>A shape, where a path would do as well: complains in words for both.</summary>
+    public ShapeName ShapeOrPath(Node node)
+    {
+        var name = node is ScalarNode scalar ? scalar.Text : "";
+        if (!names.IsShape(name)) Complain(Wordings.UnknownShapeOrPath(node.Place, name, names.ShapesAndPaths));
+        return new(name, node.Place);
+    }
+
+    public StationsName Stations(Node node)
+    {
+        var name = node is ScalarNode scalar ? scalar.Text : "";
+        if (!names.IsStations(name)) Complain(Wordings.UnknownStations(node.Place, name, names.Stations));
+        return new(name, node.Place);
     }
 
     public ShapeName Shape(Node node)
@@ -80,6 +111,8 @@ internal sealed class Reading(ProfileNames names, ICollection<Complaint> complai
         if (found.Length < atLeast) Complain(Wordings.TooFew(node.Place, atLeast, "shapes"));
         return found;
     }
+
+    public Term Number(Fields fields, string key) => fields.Required(key, out var node) ? Number(node) : Zero(fields.Place);
 
     public Term Length(Fields fields, string key) => fields.Required(key, out var node) ? Length(node) : Zero(fields.Place);
 
@@ -98,9 +131,9 @@ internal sealed class Reading(ProfileNames names, ICollection<Complaint> complai
     /// <summary>A thing that is the same for all, or, as a mapping with <c>by</c>, differs with the word of a choice.</summary>
     public Chosen<T> Chosen<T>(Node node, Func<Node, T> read)
     {
-        if (node is not MappingNode mapping || !mapping.Entries.Any(e => e.Key.Text == "by"))
+        if (node is not MappingNode mapping || !IsChosen(mapping))
             return Profiles.Chosen<T>.Always(read(node), node.Place);
-        var fields = Fields(mapping, "What is chosen");
+        var fields = new Fields(mapping, "What is chosen", complaints);
         fields.Required("by", out var by);
         var choice = by is ScalarNode scalar ? scalar.Text : "";
         var options = names.OptionsOf(choice);
@@ -114,18 +147,26 @@ internal sealed class Reading(ProfileNames names, ICollection<Complaint> complai
         return new(choice, by.Place, things.ToImmutable());
     }
 
+    public static bool IsChosen(Node node) => node is MappingNode mapping && mapping.Entries.Any(e => e.Key.Text == "by");
+
     /// <summary>A list, each of whose items may be there only when something holds.</summary>
-    public ImmutableArray<Conditional<T>> List<T>(Fields fields, string key, Func<Fields, T> read)
+    public ImmutableArray<Conditional<T>> List<T>(Fields fields, string key, Word word, Func<Fields, T> read) =>
+        List(fields, key, [word], (f, _) => read(f));
+
+    /// <summary>A list whose items are told apart by the field that each of the words is named for.</summary>
+    public ImmutableArray<Conditional<T>> List<T>(Fields fields, string key, ImmutableArray<Word> words, Func<Fields, Word, T> read)
     {
         if (!fields.Optional(key, out var node)) return [];
-        return [.. Mappings(node).Select(item =>
+        var found = ImmutableArray.CreateBuilder<Conditional<T>>();
+        foreach (var item in Items(node))
         {
-            var itemFields = Fields(item, $"An item of {key}");
-            var conditional = new Conditional<T>(When(itemFields), read(itemFields));
-            itemFields.Done();
-            return conditional;
-        })];
+            if (TryOpen(item, $"An item of {key}", words, out var own, out var word)) found.Add(new(When(own), read(own, word)));
+        }
+        return found.ToImmutable();
     }
+
+    public static Word SentenceWord { get; } = new("say", "a sentence that may be there only when something holds",
+        Field.Must("say", Holds.Sentence, "the sentence"), Field.When);
 
     /// <summary>A list of sentences: plain, chosen by a word, or <c>{say: …, when: …}</c>.</summary>
     public ImmutableArray<Conditional<Chosen<FilledText>>> Sentences(Fields fields, string key)
@@ -133,18 +174,50 @@ internal sealed class Reading(ProfileNames names, ICollection<Complaint> complai
         if (!fields.Optional(key, out var node)) return [];
         return [.. Items(node).Select(item =>
         {
-            if (item is not MappingNode mapping || !mapping.Entries.Any(e => e.Key.Text == "say"))
-                return new Conditional<Chosen<FilledText>>([], Chosen(item, Sentence));
-            var itemFields = Fields(mapping, "The sentence");
-            itemFields.Required("say", out var say);
-            var sentence = new Conditional<Chosen<FilledText>>(When(itemFields), Chosen(say, Sentence));
-            itemFields.Done();
-            return sentence;
+            if (item is not MappingNode mapping || IsChosen(mapping)) return new Conditional<Chosen<FilledText>>([], Chosen(item, Sentence));
+            var own = Open(mapping, "The sentence", SentenceWord);
+            return new Conditional<Chosen<FilledText>>(When(own), ChosenSentence(own, "say"));
         })];
     }
 
-    /// <summary>The fields of a group; <paramref name="what"/> says what it describes, as the beginning of a sentence.</summary>
-    public Fields Fields(MappingNode mapping, string what) => new(mapping, what, complaints);
+    public Chosen<FilledText> ChosenSentence(Fields fields, string key) => fields.Required(key, out var node)
+        ? Chosen(node, Sentence)
+        : Profiles.Chosen<FilledText>.Always(FilledText.Empty, fields.Place);
+
+    /// <summary>The fields of a group. What the word does not know is complained of at once.</summary>
+    /// <param name="mapping">The group.</param>
+    /// <param name="what">What it describes, as the beginning of a sentence.</param>
+    /// <param name="word">What may stand in it.</param>
+    public Fields Open(MappingNode mapping, string what, Word word)
+    {
+        var fields = new Fields(mapping, what, complaints);
+        foreach (var field in word.Fields) fields.Optional(field.Name, out _);
+        fields.Done();
+        return fields;
+    }
+
+    /// <summary>The fields of what must be a group; complains where it is not.</summary>
+    public bool TryOpen(Node node, string what, Word word, out Fields fields) => TryOpen(node, what, [word], out fields, out _);
+
+    /// <summary>The fields of one of several groups, told apart by the field for which each word is named; complains where it is none.</summary>
+    public bool TryOpen(Node node, string what, ImmutableArray<Word> words, out Fields fields, out Word word)
+    {
+        word = words[0];
+        fields = new(node as MappingNode ?? new(node.Place, []), what, complaints);
+        if (node is not MappingNode mapping)
+        {
+            Complain(Wordings.NamesWanted(node.Place));
+            return false;
+        }
+        var meant = words.Length == 1 ? words[0] : words.FirstOrDefault(w => mapping.Entries.Any(e => e.Key.Text == w.Name));
+        if (meant is null)
+        {
+            Complain(Wordings.OneOfWordsWanted(node.Place, what, words.Select(w => w.Name)));
+            return false;
+        }
+        (word, fields) = (meant, Open(mapping, what, meant));
+        return true;
+    }
 
     public IEnumerable<Node> Items(Node node)
     {
@@ -160,32 +233,52 @@ internal sealed class Reading(ProfileNames names, ICollection<Complaint> complai
         return [];
     }
 
-    private List<MappingNode> Mappings(Node node)
-    {
-        var found = new List<MappingNode>();
-        foreach (var item in Items(node))
-        {
-            if (item is MappingNode mapping) found.Add(mapping);
-            else Complain(Wordings.NamesWanted(item.Place));
-        }
-        return found;
-    }
-
-    /// <summary>An expression whose answer must be of this kind.</summary>
+    /// <summary>An expression whose answer must be of this kind; one for each word of a choice, where it differs.</summary>
     public Term OfKind(Node node, ValueKind wanted)
     {
-        if (node is not ScalarNode scalar)
-        {
-            Complain(Wordings.ExpressionWanted(node.Place, wanted));
-            return Zero(node.Place);
-        }
-        if (!Expression.TryRead(scalar.Writing, complaints, out var expression) || !expression.TryCheck(names, complaints, out var kind))
-            return Zero(node.Place);
-        // A plain 0 is 0 of anything.
-        if (kind != wanted && expression.Text.Trim() != "0") Complain(Wordings.OtherKindWanted(scalar.Place, scalar.Text, kind, wanted));
-        return new(expression, scalar.Place);
+        var choice = Chosen(node, n => OneOfKind(n, wanted));
+        return new(choice, node.Place);
     }
 
-    private Term Zero(Place place) =>
-        Expression.TryRead("0", place, complaints, out var expression) ? new(expression, place) : throw new InvalidOperationException("0 is an expression.");
+    /// <summary>An expression whose answer may be of any kind, and of which it is; the same for each word of a choice.</summary>
+    public (Term Term, ValueKind Kind) OfAnyKind(Node node)
+    {
+        var first = ValueKind.Number;
+        var isFirst = true;
+        var choice = Chosen(node, n =>
+        {
+            if (!isFirst) return OneOfKind(n, first);
+            if (!TryExpression(n, first, out var expression, out var kind)) return Nothing(n.Place);
+            // A plain 0 may be 0 of anything: what the others are, it is.
+            if (IsNothing(expression) && IsChosen(node)) return expression;
+            (first, isFirst) = (kind, false);
+            return expression;
+        });
+        return (new(choice, node.Place), first);
+    }
+
+    /// <summary>An expression that is the same for all.</summary>
+    public Expression OneOfKind(Node node, ValueKind wanted)
+    {
+        if (!TryExpression(node, wanted, out var expression, out var kind)) return Nothing(node.Place);
+        if (kind != wanted && !IsNothing(expression)) Complain(Wordings.OtherKindWanted(node.Place, expression.Text, kind, wanted));
+        return expression;
+    }
+
+    private bool TryExpression(Node node, ValueKind wanted, out Expression expression, out ValueKind kind)
+    {
+        (expression, kind) = (Nothing(node.Place), wanted);
+        if (node is ScalarNode scalar)
+            return Expression.TryRead(scalar.Writing, complaints, out expression) && expression.TryCheck(names, complaints, out kind);
+        Complain(Wordings.ExpressionWanted(node.Place, wanted));
+        return false;
+    }
+
+    // A plain 0 is 0 of anything.
+    private static bool IsNothing(Expression expression) => expression.Text.Trim() == "0";
+
+    private Term Zero(Place place) => new(Nothing(place), place);
+
+    private Expression Nothing(Place place) =>
+        Expression.TryRead("0", place, complaints, out var expression) ? expression : throw new InvalidOperationException("0 is an expression.");
 }

@@ -10,6 +10,41 @@ internal static class ParameterReader
     private static readonly ImmutableArray<Unit> AllowedUnits =
         [Unit.Millimetre, Unit.Centimetre, Unit.Metre, Unit.Inch, Unit.Degree, Unit.None];
 
+    private static readonly ImmutableArray<Field> Heading =
+    [
+        Field.Must("label", Holds.PlainWords, "what it is"),
+        Field.When,
+        Field.May("measured", Holds.PlainWords, "how it is measured on this vehicle or component"),
+        Field.May("shop", Holds.PlainWords, "why the shop chooses so"),
+    ];
+
+    private static readonly Field UnitField =
+        Field.May("unit", Holds.OneOf([.. AllowedUnits.Select(u => u.Name)]), "what a bare number means");
+
+    private static readonly Word Measure = new("measure", "another way to measure a parameter",
+        Field.Must("label", Holds.PlainWords, "what it is"),
+        Field.Must("measured", Holds.PlainWords, "how it is measured"),
+        UnitField,
+        Field.Must("gives", Holds.Literal, "the parameter worked out from it"));
+
+    private static readonly Word Choice = new("choices", "a parameter that is one of several words",
+    [
+        .. Heading,
+        Field.Must("choices", Holds.NamesOf(Holds.PlainWords), "the words, and what each means"),
+        Field.Must("default", Holds.Name, "the word that stands unless another is given"),
+    ]);
+
+    private static readonly Word Size = new("unit", "a parameter that is a length, an angle or a number",
+    [
+        .. Heading,
+        UnitField with { IsRequired = true },
+        Field.Must("default", Holds.ByChoice(Holds.Literal), "the value that stands unless another is given"),
+        Field.Must("range", Holds.ByChoice(Holds.Literal), "least and most, as in 10 to 150"),
+        Field.May("also_as", Holds.NamesOf(Holds.Group(Measure)), "other ways to measure it"),
+    ]);
+
+    public static ImmutableArray<Word> Words { get; } = [Choice, Size];
+
     /// <summary>Makes the names of parameters known, with what each of them is.</summary>
     public static void Declare(ProfileNames names, Node section, Reading reading)
     {
@@ -29,21 +64,15 @@ internal static class ParameterReader
 
     public static Parameter Read(ScalarNode name, Node node, Reading reading)
     {
-        if (node is not MappingNode mapping)
-        {
-            reading.Complain(Wordings.NamesWanted(node.Place));
-            mapping = new(node.Place, []);
-        }
-        var fields = reading.Fields(mapping, $"The parameter {name.Text}");
+        var isChoice = node is MappingNode mapping && mapping.Entries.Any(e => e.Key.Text == "choices");
+        reading.TryOpen(node, $"The parameter {name.Text}", isChoice ? Choice : Size, out var fields);
         var label = reading.Words(fields, "label");
         var when = reading.When(fields);
         var (source, explanation) = ReadSource(name, fields, reading);
         var heading = new ParameterHeading(name.Place, name.Text, label, source, explanation, when);
-        Parameter parameter = fields.Optional("choices", out var choices)
+        return fields.Optional("choices", out var choices)
             ? ReadChoice(heading, fields, choices, reading)
             : ReadQuantity(heading, fields, reading);
-        fields.Done();
-        return parameter;
     }
 
     private static (ValueSource Source, string Explanation) ReadSource(ScalarNode name, Fields fields, Reading reading)
@@ -104,12 +133,7 @@ internal static class ParameterReader
         var found = ImmutableArray.CreateBuilder<AnotherMeasure>();
         foreach (var (name, node) in reading.Named(section))
         {
-            if (node is not MappingNode mapping)
-            {
-                reading.Complain(Wordings.NamesWanted(node.Place));
-                continue;
-            }
-            var own = reading.Fields(mapping, $"The measure {name.Text}");
+            if (!reading.TryOpen(node, $"The measure {name.Text}", Measure, out var own)) continue;
             var label = reading.Words(own, "label");
             var explanation = reading.Words(own, "measured");
             var ownUnit = own.Optional("unit", out _) ? ReadUnit(own, reading) : unit;
@@ -117,10 +141,9 @@ internal static class ParameterReader
             names.AddParameter(name, ValueKind.Of(ownUnit.Dimension), reading.Complaints);
             if (own.Required("gives", out var gives))
             {
-                var term = new Reading(names, reading.Complaints).OfKind(gives, ValueKind.Of(unit.Dimension));
-                found.Add(new(name.Text, label, ownUnit, explanation, term.Expression));
+                var expression = new Reading(names, reading.Complaints).OneOfKind(gives, ValueKind.Of(unit.Dimension));
+                found.Add(new(name.Text, label, ownUnit, explanation, expression));
             }
-            own.Done();
         }
         return found.ToImmutable();
     }

@@ -7,9 +7,65 @@ namespace TemplateForge.Profiles;
 /// <summary>Reads a piece: how it comes to be, and everything that is drawn on it.</summary>
 internal static class PieceReader
 {
-    private const int MostOfOnePiece = 1_000;
-
     private const int LongestName = 40;
+
+    private static readonly Field From = Field.Must("from", Holds.Point, "one end");
+    private static readonly Field To = Field.Must("to", Holds.Point, "the other end");
+    private static readonly Field Measured = Field.May("measured", Holds.OneOf("straight", "across", "up"), "the way it is measured");
+
+    private static readonly Word CutAway = new("cut_away", "a panel that has something cut away",
+        Field.Must("from", Holds.Name, "the panel"), Field.Must("leaves", Holds.Name, "what is left of it"));
+
+    private static readonly Word Edge = new("edge", "a real edge of the panel", From, To, Field.When);
+
+    private static readonly Word DatumWord = new("datum", "a point from which everything is measured",
+        Field.Must("at", Holds.Point, "where it is"), Field.May("hole", Holds.Expression, "diameter, if it is a hole"), Field.When);
+
+    private static readonly Word CentreCross = new("centre", "two centre lines that cross",
+        Field.Must("centre", Holds.Point, "where they cross"),
+        Field.May("turned", Holds.Expression, "the angle that they are turned by"),
+        Field.Must("half_lengths", Holds.TwoExpressions, "half the length of one and of the other"),
+        Field.When);
+
+    private static readonly Word CentreLineWord = new("from", "a centre line", From, To, Field.When);
+
+    private static readonly Word Guide = new("guide_line", "an outline to see and not to cut",
+        Field.Must("label", Holds.PlainWords, "what it is"), Field.Must("along", Holds.Name, "the shape"), Field.When);
+
+    private static readonly Word Quartered = new("most_apart", "tacks that quarter an outline like a clock and halve what lies between",
+        Field.Must("round", Holds.Name, "the shape"), Field.Must("most_apart", Holds.Expression, "the most between two neighbours"));
+
+    private static readonly Word Pitched = new("pitch", "tacks at the places of circles_along with the same pitch",
+        Field.Must("round", Holds.Name, "the shape"), Field.Must("pitch", Holds.Expression, "distance between neighbours, as near as fits"));
+
+    private static readonly Word Check = new("check", "a distance to check by rule before cutting",
+        Field.Must("what", Holds.PlainWords, "what it is"), From, To, Measured, Field.When);
+
+    private static readonly Word DimensionWord = new("dimension", "a distance that is shown",
+        From, To, Measured, Field.May("say", Holds.Sentence, "what stands on it; the distance if nothing is said"), Field.When);
+
+    private static readonly Word LabelWord = new("label", "words beside the drawing with a leader to a point",
+        Field.Must("say", Holds.Sentence, "the words"), Field.Must("at", Holds.Point, "the point"), Field.When);
+
+    public static Word Word { get; } = new("piece", "one thing that is printed or cut",
+        Field.When,
+        Field.Must("title", Holds.PlainWords, "its title"),
+        Field.May("cut_away", Holds.Group(CutAway), "it is a panel that has something cut away"),
+        Field.May("blank", Holds.Name, "it is cut from new sheet to this shape"),
+        Field.May("paper", Holds.Name, "it is only paper of this shape"),
+        Field.Must("thickness", Holds.Expression, "sheet thickness"),
+        Field.May("quantity", Holds.Expression, "how many; 1 if nothing is said"),
+        Field.May("rough_cut", Holds.Expression, "how far outside the finish line the rough cut runs"),
+        Field.May("face_up", Holds.PlainWords, "the face one looks at, if not the profile's"),
+        Field.May("edges", Holds.ListOf(Holds.Group(Edge)), "the panel's real edges"),
+        Field.May("datums", Holds.NamesOf(Holds.Group(DatumWord)), "points from which everything is measured, by a letter"),
+        Field.May("centre_lines", Holds.ListOf(Holds.AnyOf(Holds.Group(CentreCross), Holds.Group(CentreLineWord))), "centre lines"),
+        Field.May("guide_lines", Holds.ListOf(Holds.Group(Guide)), "outlines to see and not to cut"),
+        Field.May("tacks", Holds.ByChoice(Holds.AnyOf(Holds.Group(Quartered), Holds.Group(Pitched))), "numbered tacks"),
+        Field.May("checks", Holds.ListOf(Holds.Group(Check)), "distances to check by rule before cutting"),
+        Field.May("dimensions", Holds.ListOf(Holds.Group(DimensionWord)), "distances that are only shown"),
+        Field.May("labels", Holds.ListOf(Holds.Group(LabelWord)), "words with a leader to a point"),
+        Field.May("notes", Holds.Defined("sentences"), "sentences"));
 
     /// <summary>Whether a name can be part of a file name, so that none can leave the output folder: small letters, digits and
     /// hyphens, a letter first.</summary>
@@ -21,14 +77,9 @@ internal static class PieceReader
     public static PieceRecipe Read(ScalarNode name, Node node, string faceUp, Reading reading)
     {
         if (!IsSafeName(name.Text)) reading.Complain(Wordings.UnsafeName(name.Place, name.Text));
-        if (node is not MappingNode mapping)
-        {
-            reading.Complain(Wordings.NamesWanted(node.Place));
-            mapping = new(node.Place, []);
-        }
-        var fields = reading.Fields(mapping, $"The piece {name.Text}");
+        reading.TryOpen(node, $"The piece {name.Text}", Word, out var fields);
         var (kind, shape, before) = ReadKind(name, fields, reading);
-        var piece = new PieceRecipe
+        return new PieceRecipe
         {
             Place = name.Place,
             Name = name.Text,
@@ -38,19 +89,19 @@ internal static class PieceReader
             Shape = shape,
             Before = before,
             Thickness = reading.Length(fields, "thickness"),
-            Quantity = ReadQuantity(fields, reading),
+            Quantity = fields.Optional("quantity", out var quantity) ? reading.Number(quantity) : reading.Standing("1", fields.Place),
             RoughCut = fields.Optional("rough_cut", out var rough) ? [reading.Length(rough)] : [],
             FaceUp = fields.Optional("face_up", out var face) ? reading.Words(face) : faceUp,
-            Edges = reading.List(fields, "edges", f => (reading.Point(f, "from"), reading.Point(f, "to"))),
+            Edges = reading.List(fields, "edges", Edge, f => (reading.Point(f, "from"), reading.Point(f, "to"))),
             Datums = ReadDatums(fields, reading),
-            Centres = reading.List(fields, "centre_lines", f => ReadCentre(f, reading)),
-            GuideLines = reading.List(fields, "guide_lines", f => (reading.Words(f, "label"), reading.Shape(f, "along"))),
+            Centres = reading.List(fields, "centre_lines", [CentreCross, CentreLineWord], (f, w) => ReadCentre(f, w, reading)),
+            GuideLines = reading.List(fields, "guide_lines", Guide, f => (reading.Words(f, "label"), reading.Shape(f, "along"))),
             Tacks = fields.Optional("tacks", out var tacks) ? [new([], reading.Chosen(tacks, t => ReadTacks(t, reading)))] : [],
-            Checks = reading.List(fields, "checks", f => ReadCheck(f, reading)),
+            Checks = reading.List(fields, "checks", Check, f => ReadCheck(f, reading)),
+            Dimensions = reading.List(fields, "dimensions", DimensionWord, f => ReadDimension(f, reading)),
+            Labels = reading.List(fields, "labels", LabelWord, f => (reading.ChosenSentence(f, "say"), reading.Point(f, "at"))),
             Notes = reading.Sentences(fields, "notes"),
         };
-        fields.Done();
-        return piece;
     }
 
     private static (PieceKind Kind, ShapeName Shape, ImmutableArray<ShapeName> Before) ReadKind(ScalarNode name, Fields fields, Reading reading)
@@ -63,26 +114,9 @@ internal static class PieceReader
         if (isPaper) return (PieceKind.Paper, reading.Shape(paper), []);
         var nothing = (PieceKind.CutAway, new ShapeName("", name.Place), ImmutableArray<ShapeName>.Empty);
         if (!isCutAway) return nothing;
-        if (cutAway is not MappingNode mapping)
-        {
-            reading.Complain(Wordings.NamesWanted(cutAway.Place));
-            return nothing;
-        }
-        var own = reading.Fields(mapping, "What is cut away");
+        if (!reading.TryOpen(cutAway, "What is cut away", CutAway, out var own)) return nothing;
         var (from, leaves) = (reading.Shape(own, "from"), reading.Shape(own, "leaves"));
-        own.Done();
         return (PieceKind.CutAway, leaves, [from]);
-    }
-
-    private static int ReadQuantity(Fields fields, Reading reading)
-    {
-        if (!fields.Optional("quantity", out var node)) return 1;
-        if (node is ScalarNode scalar
-            && QuantityReader.TryRead(scalar.Writing, Unit.None, reading.Complaints, out var quantity, "quantity")
-            && quantity.Value is >= 1 and <= MostOfOnePiece
-            && quantity.Value == Math.Floor(quantity.Value)) return (int)quantity.Value;
-        reading.Complain(Wordings.WholeNumberWanted(node.Place, MostOfOnePiece));
-        return 1;
     }
 
     private static ImmutableArray<Conditional<DatumRecipe>> ReadDatums(Fields fields, Reading reading)
@@ -92,24 +126,18 @@ internal static class PieceReader
         foreach (var (label, node) in reading.Named(section))
         {
             if (label.Text.Length is 0 or > 3) reading.Complain(Wordings.ShortLabelWanted(label.Place, label.Text));
-            if (node is not MappingNode mapping)
-            {
-                reading.Complain(Wordings.NamesWanted(node.Place));
-                continue;
-            }
-            var own = reading.Fields(mapping, $"Datum {label.Text}");
+            if (!reading.TryOpen(node, $"Datum {label.Text}", DatumWord, out var own)) continue;
             var at = reading.Point(own, "at");
             ImmutableArray<Term> hole = own.Optional("hole", out var diameter) ? [reading.Length(diameter)] : [];
             found.Add(new(reading.When(own), new(label.Text, at, hole)));
-            own.Done();
         }
         return found.ToImmutable();
     }
 
-    private static CentreRecipe ReadCentre(Fields fields, Reading reading)
+    private static CentreRecipe ReadCentre(Fields fields, Word word, Reading reading)
     {
-        if (!fields.Optional("centre", out var node)) return new CentreLineRecipe(reading.Point(fields, "from"), reading.Point(fields, "to"));
-        var centre = reading.Point(node);
+        if (word == CentreLineWord) return new CentreLineRecipe(reading.Point(fields, "from"), reading.Point(fields, "to"));
+        var centre = reading.Point(fields, "centre");
         var turned = fields.Optional("turned", out var turn) ? reading.Angle(turn) : reading.Standing("0 deg", fields.Place);
         if (fields.Required("half_lengths", out var lengths) && lengths is SequenceNode { Items: [var x, var y] })
             return new CentreCrossRecipe(centre, turned, reading.Length(x), reading.Length(y));
@@ -119,27 +147,31 @@ internal static class PieceReader
 
     private static TackRecipe ReadTacks(Node node, Reading reading)
     {
-        if (node is not MappingNode mapping)
-        {
-            reading.Complain(Wordings.NamesWanted(node.Place));
+        if (!reading.TryOpen(node, "The tacks", [Quartered, Pitched], out var fields, out var word))
             return new(new("", node.Place), reading.Standing("1 mm", node.Place), Quartered: true);
-        }
-        var fields = reading.Fields(mapping, "The tacks");
-        var round = reading.Shape(fields, "round");
-        var quartered = fields.Optional("most_apart", out var most);
-        var tacks = new TackRecipe(round, quartered ? reading.Length(most) : reading.Length(fields, "pitch"), quartered);
-        fields.Done();
-        return tacks;
+        return new(reading.Shape(fields, "round"), reading.Length(fields, word.Name), word == Quartered);
     }
 
     private static CheckRecipe ReadCheck(Fields fields, Reading reading)
     {
         var what = reading.Words(fields, "what");
         var (from, to) = (reading.Point(fields, "from"), reading.Point(fields, "to"));
+        return new(what, from, to, ReadDirection(fields, reading));
+    }
+
+    private static DimensionRecipe ReadDimension(Fields fields, Reading reading)
+    {
+        var (from, to) = (reading.Point(fields, "from"), reading.Point(fields, "to"));
+        var says = fields.Optional("say", out var say) ? reading.Chosen(say, reading.Sentence) : Chosen<FilledText>.Always(FilledText.Empty, fields.Place);
+        return new(fields.Place, from, to, ReadDirection(fields, reading), says);
+    }
+
+    private static CheckDirection ReadDirection(Fields fields, Reading reading)
+    {
         var measured = CheckDirection.Straight;
         if (fields.OptionalText("measured", out var text) && !TryDirection(text.Text, out measured))
             reading.Complain(Wordings.DirectionWanted(text.Place, text.Text));
-        return new(what, from, to, measured);
+        return measured;
     }
 
     private static bool TryDirection(string word, out CheckDirection direction)

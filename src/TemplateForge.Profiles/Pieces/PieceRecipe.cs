@@ -11,6 +11,8 @@ internal sealed record PieceRecipe
 {
     // Longer than any panel; paper would take a thousand pages.
     private const double Longest = 5_000;
+    private const int MostOfOnePiece = 1_000;
+    private const int LongestLabel = 60;
 
     public required Place Place { get; init; }
     public required string Name { get; init; }
@@ -23,7 +25,7 @@ internal sealed record PieceRecipe
     public required ImmutableArray<ShapeName> Before { get; init; }
 
     public required Term Thickness { get; init; }
-    public required int Quantity { get; init; }
+    public required Term Quantity { get; init; }
     public required ImmutableArray<Term> RoughCut { get; init; }
     public required string FaceUp { get; init; }
     public required ImmutableArray<Conditional<(PointTerm From, PointTerm To)>> Edges { get; init; }
@@ -32,6 +34,8 @@ internal sealed record PieceRecipe
     public required ImmutableArray<Conditional<(string Label, ShapeName Along)>> GuideLines { get; init; }
     public required ImmutableArray<Conditional<Chosen<TackRecipe>>> Tacks { get; init; }
     public required ImmutableArray<Conditional<CheckRecipe>> Checks { get; init; }
+    public required ImmutableArray<Conditional<DimensionRecipe>> Dimensions { get; init; }
+    public required ImmutableArray<Conditional<(Chosen<FilledText> Say, PointTerm At)>> Labels { get; init; }
     public required ImmutableArray<Conditional<Chosen<FilledText>>> Notes { get; init; }
 
     /// <summary>Makes the piece.</summary>
@@ -44,6 +48,7 @@ internal sealed record PieceRecipe
         var sound = from.TryShape(Shape, out var shape);
         sound &= from.TryShapes(Before, out var before);
         sound &= from.TrySize(Thickness, out var thickness);
+        sound &= from.TryCount(Quantity, MostOfOnePiece, out var quantity);
         var rough = 0.0;
         if (!RoughCut.IsEmpty) sound &= from.TryLength(RoughCut[0], out rough);
         if (sound && shape.IsEmpty) sound = from.Refuse(Wordings.ShapeIsEmpty(Shape));
@@ -56,6 +61,8 @@ internal sealed record PieceRecipe
         sound &= from.TryMany<(string Label, ShapeName Along), GuideLine>(GuideLines, TryGuideLine, out var guides);
         sound &= from.TryMany<Chosen<TackRecipe>, ImmutableArray<Tack>>(Tacks, TryTacks, out var tacks);
         sound &= from.TryMany<CheckRecipe, DistanceCheck>(Checks, TryCheck, out var checks);
+        sound &= from.TryMany<DimensionRecipe, ShownDistance>(Dimensions, TryDimension, out var dimensions);
+        sound &= from.TryMany<(Chosen<FilledText> Say, PointTerm At), Label>(Labels, TryLabel, out var labels);
         sound &= from.TryMany(Notes, (Chosen<FilledText> note, out string text) => from.TryChosenText(note, out text), out var notes);
         if (!sound) return false;
 
@@ -67,7 +74,7 @@ internal sealed record PieceRecipe
             Shape = shape,
             Before = before.IsEmpty ? Region.Empty : before[0],
             Edges = edges,
-            Quantity = Quantity,
+            Quantity = quantity,
             Thickness = thickness,
             RoughAllowance = rough,
             FaceUp = FaceUp,
@@ -77,6 +84,8 @@ internal sealed record PieceRecipe
             GuideLines = guides,
             Tacks = [.. tacks.SelectMany(t => t)],
             Checks = checks,
+            Dimensions = dimensions,
+            Labels = labels,
             Notes = notes,
         };
         return !piece.FinishLines().IsEmpty || from.Refuse(Wordings.NothingToCut(Place, Name));
@@ -117,12 +126,31 @@ internal sealed record PieceRecipe
             made = new(check.What, a, b, check.Measured);
             return found;
         }
+
+        bool TryDimension(DimensionRecipe dimension, out ShownDistance made)
+        {
+            made = null!;
+            if (!(from.TryPoint(dimension.From, out var a) & from.TryPoint(dimension.To, out var b) & from.TryChosenText(dimension.Say, out var text))) return false;
+            made = new(text, a, b, dimension.Measured);
+            if (text.Length > LongestLabel) return from.Refuse(Wordings.LabelTooLong(dimension.Place, text, LongestLabel));
+            return made.Distance > Tolerance.Length || from.Refuse(Wordings.NothingToMeasure(dimension.Place, a));
+        }
+
+        bool TryLabel((Chosen<FilledText> Say, PointTerm At) label, out Label made)
+        {
+            var found = from.TryPoint(label.At, out var at) & from.TryChosenText(label.Say, out var text);
+            made = new(text, at);
+            if (!found) return false;
+            return text.Length is > 0 and <= LongestLabel || from.Refuse(Wordings.LabelTooLong(label.Say.Place, text, LongestLabel));
+        }
     }
 }
 
 internal sealed record DatumRecipe(string Label, PointTerm At, ImmutableArray<Term> Hole);
 
 internal sealed record CheckRecipe(string What, PointTerm From, PointTerm To, CheckDirection Measured);
+
+internal sealed record DimensionRecipe(Place Place, PointTerm From, PointTerm To, CheckDirection Measured, Chosen<FilledText> Say);
 
 /// <summary>A straight centre line, or two that cross.</summary>
 internal abstract record CentreRecipe

@@ -39,13 +39,26 @@ internal static class Picture
         return Block.Empty(double.PositiveInfinity, double.PositiveInfinity);
     }
 
+    /// <summary>One piece with all that is drawn on it and no title, as large as fits.</summary>
+    public static bool TryFit(Piece piece, double width, double height, double textHeight, out Block block)
+    {
+        foreach (var reduction in Reductions.Prepend(1).Where(r => MayFit([piece], width, height, r)))
+        {
+            block = Of(piece, firstCheck: 1, firstWarning: 1, reduction, textHeight, withGuideNames: true);
+            if (block.Width <= width && block.Height <= height) return true;
+        }
+        block = Block.Empty(0, 0);
+        return false;
+    }
+
     // Each bare shape must fit, or nothing needs to be drawn to see that they do not.
     private static bool MayFit(ImmutableArray<Piece> pieces, double width, double height, double reduction) =>
         pieces.All(p => p.Shape.Bounds.Width / reduction <= width && p.Shape.Bounds.Height / reduction <= height);
 
     private static Block Titled(Modification modification, Piece piece, double reduction, double textHeight, bool withGuideNames)
     {
-        var picture = Of(modification, piece, reduction, textHeight, withGuideNames);
+        var picture = Of(
+            piece, CheckNumbers.FirstOf(modification, piece), CheckNumbers.FirstWarningOf(modification, piece), reduction, textHeight, withGuideNames);
         var words = Math.Max(picture.Width, 17 * textHeight);
         return Block.Stacked(textHeight,
             Block.Text(piece.Title, words, textHeight * 1.1, strong: true),
@@ -53,7 +66,7 @@ internal static class Picture
             picture).AsWideAs(words);
     }
 
-    private static Block Of(Modification modification, Piece piece, double reduction, double textHeight, bool withGuideNames)
+    private static Block Of(Piece piece, int firstCheck, int firstWarning, double reduction, double textHeight, bool withGuideNames)
     {
         var lines = new Board();
         PieceLines.PutOn(lines, piece, reduction, hatched: piece.Kind == PieceKind.CutAway);
@@ -61,9 +74,10 @@ internal static class Picture
         var drawing = new PieceDrawing(piece, lines, reduction, area);
         drawing.AddTackNumbers();
         drawing.AddDatumLetters(height: 1.5 * textHeight, withHoles: false);
-        drawing.AddDimensions(CheckNumbers.FirstOf(modification, piece));
-        drawing.AddWarnings(CheckNumbers.FirstWarningOf(modification, piece));
+        drawing.AddDimensions(firstCheck);
+        drawing.AddWarnings(firstWarning);
         drawing.AddNamesOfBends();
+        drawing.AddLabels();
         drawing.AddArrows();
         if (withGuideNames) drawing.AddNamesOfGuides();
         var bounds = Box.Around(drawing.Board.Marks.Select(m => m.Bounds));

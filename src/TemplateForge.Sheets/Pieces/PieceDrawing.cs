@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using TemplateForge.Drawing;
 using TemplateForge.Fabrication;
@@ -71,6 +72,27 @@ internal sealed class PieceDrawing
         }
     }
 
+    /// <summary>The profile's own words, each beside the drawing with a leader to its point.</summary>
+    public void AddLabels()
+    {
+        foreach (var label in _piece.Labels)
+        {
+            AddWithLeader(Block.Line(label.Text, Small * _unit), SpotsAbout(label.At));
+        }
+    }
+
+    private IEnumerable<Spot> SpotsAbout(Point at)
+    {
+        var outwards = (at - _piece.Shape.Bounds.Centre).Unit is { Length: > 0.5 } way ? way : new(0, 1);
+        return Ways.SelectMany(turn => ((double[])[9, 16, 28]).Select(away =>
+            new Spot(at, at + outwards.Turned(turn) * (away * _unit), outwards, Inwards)));
+    }
+
+    // Round the point, outwards first.
+    private static ImmutableArray<Angle> Ways { get; } = [.. ((double[])[0, 40, -40, 80, -80, 120, -120, 180]).Select(Angle.FromDegrees)];
+
+    private const double Inwards = 6;
+
     /// <summary>What each line is, with a leader to it.</summary>
     public void AddNamesOfLines()
     {
@@ -94,7 +116,7 @@ internal sealed class PieceDrawing
         {
             var at = _piece.Warnings[i].At;
             var sign = WarningSign.Numbered(firstNumber + i, 5 * _unit);
-            AddLed(sign, [(at, new(0, 1))]);
+            AddWithLeader(sign, SpotsAbout(at));
         }
     }
 
@@ -154,28 +176,26 @@ internal sealed class PieceDrawing
     // A name stands near its line and a leader runs from it to the line, best from one side.
     private void AddName(string text, IReadOnlyList<Segment> line, bool toTheLeft)
     {
-        double[] shares = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9, 0.03, 0.97];
-        AddLed(Block.Line(text, Small * _unit), shares.Select(s => Along(line, s)).Select(p => (p.Point, toTheLeft ? p.Way.Left : -p.Way.Left)));
+        const double wrongSide = 45;
+        AddWithLeader(Block.Line(text, Small * _unit), ((double[])[0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9, 0.03, 0.97]).SelectMany(share =>
+        {
+            var (target, way) = Along(line, share);
+            var wanted = way.Left * (toTheLeft ? _unit : -_unit);
+            // Close by on either side, or past a hatch on the wanted one.
+            return ((double[])[9, 22, -9]).Select(aside => new Spot(target, target + wanted * aside, wanted, wrongSide));
+        }));
     }
 
-    // A leader is short and runs across as little as can be. Beside each target is the side on which the block is wanted.
-    private void AddLed(Block block, IEnumerable<(Point Target, Vector Wanted)> targets)
+    // Words near one of the spots, the one that costs least, and a leader to its target; none where there is no room at all.
+    private void AddWithLeader(Block block, IEnumerable<Spot> spots)
     {
-        const double wrongSide = 45;
         var (least, best) = (double.PositiveInfinity, (Place: default(Box), Leader: default(Segment)));
-        foreach (var (target, side) in targets)
+        foreach (var spot in spots.Where(s => _area.Contains(s.Target)))
         {
-            if (!_area.Contains(target)) continue;
-            var wanted = side * _unit;
-            // Close by on either side, or past a hatch on the wanted one.
-            foreach (var aside in (double[])[9, 22, -9])
-            {
-                var near = target + wanted * aside;
-                if (!TryFind(block.Width, block.Height, near, _area, out var place)) continue;
-                if (Leader(place, target) is not { } leader || _free.RunsThroughWords(leader, _unit)) continue;
-                var cost = leader.Length / _unit + 2 * Crossed(leader) + ((place.Centre - target).Dot(wanted) > 0 ? 0 : wrongSide);
-                if (cost < least - 1e-9) (least, best) = (cost, (place, leader));
-            }
+            if (!TryFind(block.Width, block.Height, spot.Near, _area, out var place)) continue;
+            if (Leader(place, spot.Target) is not { } leader || _free.RunsThroughWords(leader, _unit)) continue;
+            var cost = leader.Length / _unit + 2 * Crossed(leader) + ((place.Centre - spot.Target).Dot(spot.Wanted) > 0 ? 0 : spot.WrongSide);
+            if (cost < least - 1e-9) (least, best) = (cost, (place, leader));
         }
         if (double.IsPositiveInfinity(least)) return;
         block.PutOn(Board, best.Place);
@@ -183,6 +203,13 @@ internal sealed class PieceDrawing
         _free.Take([best.Leader], 1.2 * _unit);
         _free.TakeWords(best.Place);
     }
+
+    /// <summary>Where words might stand.</summary>
+    /// <param name="Target">Where their leader ends.</param>
+    /// <param name="Near">Where they would stand best.</param>
+    /// <param name="Wanted">The side of the target on which they should stand.</param>
+    /// <param name="WrongSide">What it costs when they stand on the other.</param>
+    private readonly record struct Spot(Point Target, Point Near, Vector Wanted, double WrongSide);
 
     // How many mm on paper of a leader run over what is drawn, its last stretch to the line itself apart.
     private int Crossed(Segment leader)

@@ -4,7 +4,7 @@ using TemplateForge.Geometry;
 
 namespace TemplateForge.Sheets;
 
-/// <summary>Puts the distances to check on a drawing as dimension lines, where they cross least and their figures stand free.</summary>
+/// <summary>Puts the distances to check, and those that are only shown, on a drawing as dimension lines, where they cross least and their figures stand free.</summary>
 /// <remarks>
 /// A dimension line may run on either side of what it measures. Each place costs: the length of its extension lines, what the
 /// line runs across, and how far its figures must move from the middle to stand free. The cheapest is taken. Short ones are
@@ -30,10 +30,13 @@ internal static class Dimensions
     /// <param name="unit">How many mm of the piece are one mm on the paper.</param>
     public static void PutOn(Board board, FreePlace free, Piece piece, int firstNumber, double unit)
     {
-        var checks = piece.Checks.Select((check, i) => (Check: check, Number: firstNumber + i)).Where(c => c.Check.Distance > Tolerance.Length);
-        foreach (var (check, number) in checks.OrderBy(c => c.Check.Distance).ThenBy(c => c.Number))
+        var checks = piece.Checks.Select((check, i) => (
+            Shown: new ShownDistance(Wording.NumberedDistance(firstNumber + i, check), check.From, check.To, check.Along), Order: i));
+        var others = piece.Dimensions.Select((shown, i) => (
+            Shown: shown.Text.Length > 0 ? shown : shown with { Text = Wording.Distance(shown) }, Order: piece.Checks.Length + i));
+        foreach (var (shown, _) in checks.Concat(others).Where(c => c.Shown.Distance > Tolerance.Length).OrderBy(c => c.Shown.Distance).ThenBy(c => c.Order))
         {
-            var marks = Best(free, piece, check, Wording.NumberedDistance(number, check), unit);
+            var marks = Best(free, piece, shown, shown.Text, unit);
             board.Add(LineKinds.Dimension, marks.Where(m => m is not Lettering));
             board.Add(LineKinds.Note, marks.Where(m => m is Lettering));
             free.Take(marks.Where(m => m is not Lettering), 0.8 * unit);
@@ -41,15 +44,15 @@ internal static class Dimensions
         }
     }
 
-    private static List<Mark> Best(FreePlace free, Piece piece, DistanceCheck check, string text, double unit)
+    private static List<Mark> Best(FreePlace free, Piece piece, ShownDistance shown, string text, double unit)
     {
-        var along = check.Along switch
+        var along = shown.Along switch
         {
             CheckDirection.Across => new Vector(1, 0),
             CheckDirection.Up => new Vector(0, 1),
-            _ => (check.To - check.From).Unit,
+            _ => (shown.To - shown.From).Unit,
         };
-        var aside = (check.To - check.From).Dot(along.Left);
+        var aside = (shown.To - shown.From).Dot(along.Left);
         var bounds = piece.Shape.Bounds;
         var farthest = Math.Max(bounds.Width, bounds.Height) + 60 * unit;
         var (least, best) = (double.PositiveInfinity, new List<Mark>());
@@ -58,7 +61,7 @@ internal static class Dimensions
             // Below a level dimension and to the right of an upright one come first: nearest to where they are read from.
             foreach (var offset in (double[])[Math.Min(0, aside) - away, Math.Max(0, aside) + away])
             {
-                var candidate = new Candidate(free, piece, check, along, offset, text, unit);
+                var candidate = new Candidate(free, piece, shown, along, offset, text, unit);
                 var cost = candidate.Cost(aside, least);
                 if (cost < least - 1e-9) (least, best) = (cost, candidate.Marks());
             }
@@ -68,12 +71,12 @@ internal static class Dimensions
 
     /// <summary>One place for a dimension line.</summary>
     private sealed record Candidate(
-        FreePlace Free, Piece Piece, DistanceCheck Check, Vector Along, double Offset, string Text, double Unit)
+        FreePlace Free, Piece Piece, ShownDistance Shown, Vector Along, double Offset, string Text, double Unit)
     {
         private double Height => TextHeight * Unit;
         private double Width => Alphabet.Width(Text, Height);
-        private Point Start => Check.From + Along.Left * Offset;
-        private Point End => Start + Along * (Check.To - Check.From).Dot(Along);
+        private Point Start => Shown.From + Along.Left * Offset;
+        private Point End => Start + Along * (Shown.To - Shown.From).Dot(Along);
         private double Length => Start.DistanceTo(End);
         private bool HasRoomInside => Length >= Width + 3 * Unit;
 
@@ -85,7 +88,7 @@ internal static class Dimensions
         public double Cost(double aside, double least)
         {
             var cost = ExtensionCost * (Math.Abs(Offset) + Math.Abs(Offset - aside)) / Unit;
-            if (cost < least) cost += Through(Start, End) + Through(Check.From, Start) + Through(Check.To, End);
+            if (cost < least) cost += Through(Start, End) + Through(Shown.From, Start) + Through(Shown.To, End);
             if (cost < least) cost += Crossed();
             if (cost < least) cost += TextCost();
             return cost;
@@ -95,8 +98,8 @@ internal static class Dimensions
         {
             // A dimension line is made for paper: it is drawn at the paper's size and brought to the piece's.
             var toPaper = Placement.Scaled(1 / Unit, Point.Origin);
-            var (from, fromOffset) = ClearOfDatum(Check.From, Offset);
-            var (to, _) = ClearOfDatum(Check.To, Offset - (Check.To - Check.From).Dot(Along.Left));
+            var (from, fromOffset) = ClearOfDatum(Shown.From, Offset);
+            var (to, _) = ClearOfDatum(Shown.To, Offset - (Shown.To - Shown.From).Dot(Along.Left));
             var text = HasRoomInside ? "" : Text;
             var marks = DimensionLine.Of(toPaper.Of(from), toPaper.Of(to), Along, fromOffset / Unit, text, TextHeight);
             var board = new Board();

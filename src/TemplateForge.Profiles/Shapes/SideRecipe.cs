@@ -1,0 +1,48 @@
+using TemplateForge.Geometry;
+using TemplateForge.Notation;
+
+namespace TemplateForge.Profiles;
+
+/// <summary>What of a shape lies on one side of a straight line.</summary>
+internal sealed record SideRecipe(Place Place, ShapeName Shape, PointTerm From, PointTerm To, bool Left) : ShapeRecipe(Place)
+{
+    public override bool TryMake(Evaluation from, out Region region)
+    {
+        if (!(from.TryShape(Shape, out region) & from.TryPoint(From, out var a) & from.TryPoint(To, out var b))) return false;
+        if (a.DistanceTo(b) <= Tolerance.Length) return from.Refuse(Wordings.StepWithoutLength(To.Place, b));
+        if (region.IsEmpty) return from.Refuse(Wordings.ShapeIsEmpty(Shape));
+        // The side is a square that lies along the line abreast of the shape and reaches past all of it.
+        var (bounds, way) = (region.Bounds, (b - a).Unit);
+        var aside = Left ? way.Left : -way.Left;
+        var abreast = a + way * (bounds.Centre - a).Dot(way);
+        var reach = bounds.Width + bounds.Height + abreast.DistanceTo(bounds.Centre) + 1;
+        region = region.Intersect(Region.Of(Outline.Polygon(
+            abreast - way * reach, abreast + way * reach, abreast + way * reach + aside * reach, abreast - way * reach + aside * reach)));
+        return !region.IsEmpty || from.Refuse(Wordings.NothingOnThisSide(Place, Shape.Name, Left));
+    }
+}
+
+/// <summary>The part of a shape, cut through along a path, in which a point lies.</summary>
+internal sealed record CutPartRecipe(Place Place, ShapeName Shape, string Along, Place AlongPlace, PointTerm PartAt) : ShapeRecipe(Place)
+{
+    public override bool TryMake(Evaluation from, out Region region)
+    {
+        if (!(from.TryShape(Shape, out region) & from.TryPath(Along, AlongPlace, out var path) & from.TryPoint(PartAt, out var at))) return false;
+        var parts = region.SplitBy(path!);
+        if (parts.Length == region.Parts().Length) return from.Refuse(Wordings.CutsNothing(AlongPlace, Along, Shape.Name));
+        return PartRecipe.TryFind(from, parts, at, PartAt.Place, Shape, out region);
+    }
+}
+
+/// <summary>The one of a shape's separate parts in which a point lies.</summary>
+internal sealed record PartRecipe(Place Place, ShapeName Shape, PointTerm At) : ShapeRecipe(Place)
+{
+    public override bool TryMake(Evaluation from, out Region region) =>
+        from.TryShape(Shape, out region) & from.TryPoint(At, out var at) && TryFind(from, region.Parts(), at, At.Place, Shape, out region);
+
+    public static bool TryFind(Evaluation from, IReadOnlyList<Region> parts, Point at, Place place, ShapeName shape, out Region part)
+    {
+        part = parts.FirstOrDefault(p => p.Contains(at)) ?? Region.Empty;
+        return !part.IsEmpty || from.Refuse(Wordings.NoPartThere(place, shape.Name, at));
+    }
+}

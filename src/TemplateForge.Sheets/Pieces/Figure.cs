@@ -1,0 +1,20 @@
+using TemplateForge.Drawing;
+using TemplateForge.Fabrication;
+
+namespace TemplateForge.Sheets;
+
+/// <summary>One piece alone with its dimensions, labels and names, for a page of a book or of the documentation.</summary>
+public static class Figure
+{
+    private const double Text = 2.5;
+
+    /// <summary>The piece as large as fits in a width and height at a round scale.</summary>
+    /// <param name="piece">What is shown.</param>
+    /// <param name="width">Width in mm, more than 60.</param>
+    /// <param name="height">Height in mm, more than 60.</param>
+    /// <exception cref="ArgumentException">The piece fits at no scale.</exception>
+    public static LineDrawing Of(Piece piece, double width, double height) =>
+        Picture.TryFit(piece, width, height, Text, out var block)
+            ? block.Board.ToDrawing()
+            : throw new ArgumentException($"{piece.Name} fits into {width} by {height} mm at no scale.", nameof(piece));
+}
