@@ -100,7 +100,7 @@ internal sealed record CoverBlocks(Modification Modification, double Height)
         var inside = step.IsHold ? width - 2 * padding : width;
         var cautions = step.Cautions.Select(c =>
         {
-            var sign = Warning(Height * 1.5);
+            var sign = WarningSign.Of(Height * 1.5);
             return Block.Beside(padding, sign, Block.Text(c.Title, inside - sign.Width - padding, Height, strong: true));
         });
         if (!step.IsHold) return Block.Stacked(Height * 0.6, [.. cautions, Block.Text(step.Text, inside, Height)]);
