@@ -25,6 +25,7 @@ internal sealed class Evaluation(Definitions definitions, ImmutableDictionary<st
     private readonly Dictionary<string, Point> points = [];
     private readonly Dictionary<string, Path> paths = [];
     private readonly Dictionary<string, StationRow> stations = [];
+    private readonly Dictionary<string, BentSection> sections = [];
     private readonly Dictionary<string, ImmutableArray<Quantity>> rows = [];
     private readonly HashSet<string> failed = [];
     private readonly HashSet<string> inProgress = [];
@@ -42,6 +43,25 @@ internal sealed class Evaluation(Definitions definitions, ImmutableDictionary<st
     public bool TrySize(Term term, out double millimetres) =>
         TryNumber(term, out millimetres)
         && (millimetres > Tolerance.Length || Refuse(Wordings.SizeNotPositive(term.Place, millimetres)));
+
+    /// <summary>A length of 0 or more.</summary>
+    public bool TryAtLeastZero(Term term, out double millimetres) =>
+        TryNumber(term, out millimetres)
+        && (millimetres >= 0 || Refuse(Wordings.BelowZero(term.Place, millimetres)));
+
+    /// <summary>A number between two others, which it may be.</summary>
+    public bool TryWithin(Term term, double least, double most, out double number) =>
+        TryNumber(term, out number)
+        && ((number >= least && number <= most) || Refuse(Wordings.NumberOutOfBounds(term.Place, number, least, most)));
+
+    /// <summary>An angle of more than one and no more than another, in degrees.</summary>
+    public bool TryTurn(Term term, double moreThan, double most, out Angle angle)
+    {
+        var found = TryNumber(term, out var degrees)
+            && ((degrees > moreThan + 1e-9 && degrees <= most + 1e-9) || Refuse(Wordings.TurnOutOfBounds(term.Place, degrees, moreThan, most)));
+        angle = Angle.FromDegrees(Math.Min(degrees, most));
+        return found;
+    }
 
     public bool TryAngle(Term term, out Angle angle)
     {
@@ -134,6 +154,9 @@ internal sealed class Evaluation(Definitions definitions, ImmutableDictionary<st
 
     public bool TryStations(StationsName row, [MaybeNullWhen(false)] out StationRow made) =>
         TryOnce(stations, row.Name, row.Place, out made, (out StationRow fresh) => definitions.Stations[row.Name].TryMake(this, out fresh!));
+
+    public bool TrySection(SectionName section, [MaybeNullWhen(false)] out BentSection made) =>
+        TryOnce(sections, section.Name, section.Place, out made, (out BentSection fresh) => definitions.Sections[section.Name].TryMake(this, out fresh!));
 
     /// <summary>The value of a column in the row of a table that is chosen with these values.</summary>
     public bool TryCell(string name, string column, out Quantity cell)

@@ -33,6 +33,7 @@ internal static class ProfileReader
         Field.May("parameters", Holds.NamesOf(Holds.Defined("parameter")), "what the fabricator sets per job"),
         Field.May("tables", Holds.NamesOf(Holds.Group(TableReader.Word)), "rows of values, of which a word or a size chooses one"),
         Field.May("values", Holds.NamesOf(Holds.AnyOf(Holds.Expression, Holds.Group(TableReader.ColumnWord))), "values worked out from others"),
+        Field.May("sections", Holds.NamesOf(Holds.Group(SectionReader.Word)), "bent sheets seen on their edge"),
         Field.May("shapes", Holds.NamesOf(Holds.Defined("shape")), "shapes by their names"),
         Field.May("paths", Holds.NamesOf(Holds.Defined("steps")), "open runs of lines and arcs, to go along or to cut along"),
         Field.May("points", Holds.NamesOf(Holds.Point), "points that are used more than once"),
@@ -54,6 +55,7 @@ internal static class ProfileReader
         var parameters = Section(fields, "parameters", reading);
         var tables = Section(fields, "tables", reading);
         var values = Section(fields, "values", reading);
+        var sections = Section(fields, "sections", reading);
         var shapes = Section(fields, "shapes", reading);
         var paths = Section(fields, "paths", reading);
         var points = Section(fields, "points", reading);
@@ -61,6 +63,7 @@ internal static class ProfileReader
         ParameterReader.Declare(names, parameters, reading);
         foreach (var (name, node) in tables.Entries) names.AddTable(name, TableReader.ColumnsOf(node), complaints);
         foreach (var (name, node) in values.Entries) ValueReader.Declare(names, name, node, complaints);
+        foreach (var (name, _) in sections.Entries) names.AddSection(name, complaints);
         foreach (var (name, _) in shapes.Entries) names.AddShape(name, complaints);
         foreach (var (name, _) in paths.Entries) names.AddPath(name, complaints);
         foreach (var (name, _) in points.Entries) names.AddPoint(name, complaints);
@@ -78,12 +81,13 @@ internal static class ProfileReader
             Parameters = [.. parameters.Entries.Select(e => ParameterReader.Read(e.Key, e.Value, reading))],
             Tables = Named(tables, e => TableReader.Read(e.Name, e.Node, reading)),
             Values = Named(values, e => ValueReader.Read(e.Node, reading)),
+            Sections = Named(sections, e => SectionReader.Read(reading, e.Node, shop)),
             Shapes = Named(shapes, e => ShapeReader.Read(reading, e.Node)),
             Paths = Named(paths, e => OutlineReader.ReadPath(reading, e.Node)),
             Points = Named(points, e => reading.Point(e.Node)),
             Stations = Named(stations, e => StationsReader.Read(reading, e.Node)),
             Rules = ReadRules(fields, reading),
-            Pieces = [.. Section(fields, "pieces", reading).Entries.Select(e => PieceReader.Read(e.Key, e.Value, faceUp, reading))],
+            Pieces = [.. Section(fields, "pieces", reading).Entries.Select(e => PieceReader.Read(e.Key, e.Value, faceUp, shop, reading))],
             Cautions = fields.Optional("cautions", out var cautions) ? StepReader.ReadCautions(cautions, shop, reading) : [],
             Steps = StepReader.ReadSteps(fields, shop, reading),
         };

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using TemplateForge.Fabrication;
 using TemplateForge.Geometry;
 using TemplateForge.Notation;
 
@@ -103,6 +104,46 @@ internal static class Wordings
 
     public static Complaint TooManySegments(Place place, string shape, int most) =>
         place.Complain($"{shape} has more than {most} lines and arcs.", "Make it simpler.");
+
+    public static Complaint BelowZero(Place place, double size) =>
+        place.Complain($"This comes to {Mm(size)}, but must be 0 or more.", "Check the values that lead there.");
+
+    public static Complaint NumberOutOfBounds(Place place, double number, double least, double most) =>
+        place.Complain($"This comes to {Plain(number)}, but takes {Plain(least)} to {Plain(most)}.", "Check the values that lead there.");
+
+    public static Complaint TurnOutOfBounds(Place place, double degrees, double moreThan, double most) =>
+        place.Complain($"This turns through {Plain(degrees)}°, but takes more than {Plain(moreThan)}° and no more than {Plain(most)}°.",
+            "Give the angle that the sheet is bent through, 0 for flat.");
+
+    public static Complaint UnknownSection(Place place, string name, IEnumerable<string> known) => Unknown(place, name, "section", known);
+
+    public static Complaint UnknownMaterial(Place place, string name, IEnumerable<string> known) =>
+        Unknown(place, name, "material in the shop's table", known);
+
+    public static Complaint KFactorBelongsToItsRule(Place place) =>
+        place.Complain("k_factor is given, but flat lengths are reckoned by another rule.", "Leave k_factor out, or write reckoned_by: k_factor.");
+
+    public static Complaint RuleDoesNotCover(Place place, BendRule rule, Angle angle) =>
+        place.Complain($"The {rule.Name} says nothing of a bend through {Plain(angle.Degrees)}°.", "Take another rule under reckoned_by.");
+
+    public static Complaint LegTooShort(Place place, int leg, double flat) =>
+        place.Complain(
+            $"Leg {leg.ToString(System.Globalization.CultureInfo.InvariantCulture)} is {Mm(-flat)} too short for the bends beside it.",
+            "Make the leg longer, or the inside radius smaller.");
+
+    public static Complaint NoMouldLine(Place place) =>
+        place.Complain("A bend of 180° has no mould line to measure to.", "Measure legs outside or inside.");
+
+    public static Complaint JoggleTooSteep(Place place, double depth, Angle angle, Angle steepest) =>
+        place.Complain(
+            $"A step of {Mm(depth)} with bends of {Plain(angle.Degrees)}° is deeper than wanted before it is straight again.",
+            $"Turn its bends by {Plain(Math.Floor(steepest.Degrees))}° or less, or make the inside radius smaller.");
+
+    public static Complaint BentSheetOfOtherThickness(Place place, double piece, double section) =>
+        place.Complain($"The piece is {Mm(piece)} thick, and its section {Mm(section)}.", "Give both the same thickness.");
+
+    public static Complaint NoBendOnThePiece(Place place, string section) =>
+        place.Complain($"None of the bends of {section} lies on this piece.", "Cut the blank from the unfolded section.");
 
     public static Complaint NotOneOutline(ShapeName shape, int count) =>
         shape.Place.Complain(

@@ -20,4 +20,10 @@ public sealed record ShopTables
     public required double Overlap { get; init; }
 
     public required ImmutableDictionary<string, Caution> Cautions { get; init; }
+
+    /// <summary>Sheet metals by the names that profiles call them; none where the shop has no such table.</summary>
+    public ImmutableDictionary<string, Material> Materials { get; init; } = ImmutableDictionary<string, Material>.Empty;
+
+    /// <summary>In the order of the table; the first is the one that is used.</summary>
+    public ImmutableArray<Brake> Brakes { get; init; } = [];
 }

@@ -19,6 +19,12 @@ public static class Wordings
             $"The paper {paper.Name} leaves no room for a drawing beside its margins and an overlap of {Quantity.Length(overlap)}.",
             "Take it out of the table, or lower its margin or the overlap.");
 
+    public static Complaint UnknownFamily(Place place, string word, IEnumerable<string> known) =>
+        place.Complain($"There is no family of metals called {word}.", $"Choose one of {string.Join(", ", known)}.");
+
+    public static Complaint YesOrNoWanted(Place place, string name, string word) =>
+        place.Complain($"{name} is {word}, but takes yes or no.", "Write yes or no.");
+
     public static Complaint OutOfRange(Place place, string name, Quantity value, Quantity least, Quantity most) =>
         place.Complain($"{name} is {value}, but takes {least} to {most}.", $"Bring {name} within {least} to {most}.");
 }

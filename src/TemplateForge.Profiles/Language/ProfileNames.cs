@@ -4,7 +4,7 @@ using TemplateForge.Notation;
 namespace TemplateForge.Profiles;
 
 /// <summary>Every name that a profile defines and what it stands for, known before any expression is checked.</summary>
-/// <remarks>Parameters, tables, values, shapes, paths, points and stations share one set of names, so that no name means two things.</remarks>
+/// <remarks>Parameters, tables, values, sections, shapes, paths, points and stations share one set of names, so that no name means two things.</remarks>
 internal sealed class ProfileNames : IExpressionNames
 {
     private readonly Dictionary<string, ValueKind> kinds = new(StringComparer.Ordinal);
@@ -13,6 +13,7 @@ internal sealed class ProfileNames : IExpressionNames
     private readonly HashSet<string> shapes = new(StringComparer.Ordinal);
     private readonly HashSet<string> points = new(StringComparer.Ordinal);
     private readonly HashSet<string> paths = new(StringComparer.Ordinal);
+    private readonly HashSet<string> sections = new(StringComparer.Ordinal);
     private readonly HashSet<string> stations = new(StringComparer.Ordinal);
     private readonly Dictionary<string, ImmutableDictionary<string, Dimension>> tables = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Place> places = new(StringComparer.Ordinal);
@@ -22,6 +23,7 @@ internal sealed class ProfileNames : IExpressionNames
     public IEnumerable<string> AllShapes => shapes.Concat(points).Concat(stations).Order(StringComparer.Ordinal);
     public IEnumerable<string> Shapes => shapes.Order(StringComparer.Ordinal);
     public IEnumerable<string> Points => points.Order(StringComparer.Ordinal);
+    public IEnumerable<string> Sections => sections.Order(StringComparer.Ordinal);
     public IEnumerable<string> Stations => stations.Order(StringComparer.Ordinal);
     public IEnumerable<string> ShapesAndPaths => shapes.Concat(paths).Order(StringComparer.Ordinal);
     public IEnumerable<string> Paths => paths.Order(StringComparer.Ordinal);
@@ -56,6 +58,11 @@ internal sealed class ProfileNames : IExpressionNames
         if (IsNew(name, complaints)) paths.Add(name.Text);
     }
 
+    public void AddSection(ScalarNode name, ICollection<Complaint> complaints)
+    {
+        if (IsNew(name, complaints)) sections.Add(name.Text);
+    }
+
     public void AddStations(ScalarNode name, ICollection<Complaint> complaints)
     {
         if (IsNew(name, complaints)) stations.Add(name.Text);
@@ -81,6 +88,8 @@ internal sealed class ProfileNames : IExpressionNames
     public bool IsShape(string name) => shapes.Contains(name);
 
     public bool IsPath(string name) => paths.Contains(name);
+
+    public bool IsSection(string name) => sections.Contains(name);
 
     public bool IsStations(string name) => stations.Contains(name);
 

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using TemplateForge.Fabrication;
 using TemplateForge.Notation;
+using TemplateForge.Shop;
 
 namespace TemplateForge.Profiles;
 
@@ -96,6 +98,22 @@ internal sealed class Reading(ProfileNames names, ICollection<Complaint> complai
         var name = node is ScalarNode scalar ? scalar.Text : "";
         if (!names.IsStations(name)) Complain(Wordings.UnknownStations(node.Place, name, names.Stations));
         return new(name, node.Place);
+    }
+
+    public SectionName Section(Node node)
+    {
+        var name = node is ScalarNode scalar ? scalar.Text : "";
+        if (!names.IsSection(name)) Complain(Wordings.UnknownSection(node.Place, name, names.Sections));
+        return new(name, node.Place);
+    }
+
+    /// <summary>A sheet metal of the shop's table.</summary>
+    public Material Material(Node node, ShopTables shop)
+    {
+        var name = node is ScalarNode scalar ? scalar.Text : "";
+        if (shop.Materials.TryGetValue(name, out var material)) return material;
+        Complain(Wordings.UnknownMaterial(node.Place, name, shop.Materials.Keys.Order(StringComparer.Ordinal)));
+        return Fabrication.Material.Unstated;
     }
 
     public ShapeName Shape(Node node)

@@ -34,6 +34,7 @@ public sealed class ProfileLibrary
         var shop = ImmutableArray.CreateBuilder<TextFile>();
         foreach (var name in ShopReader.FileNames)
         {
+            if (ShopReader.IsOptional(name) && !File.Exists(FilePath.Combine(folder, ShopFolder, name))) continue;
             if (TryReadText(FilePath.Combine(folder, ShopFolder, name), $"{ShopFolder}/{name}", complaints, out var file)) shop.Add(file);
         }
         var entries = ImmutableArray.CreateBuilder<LibraryEntry>();

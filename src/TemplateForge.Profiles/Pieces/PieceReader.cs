@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using TemplateForge.Fabrication;
 using TemplateForge.Notation;
+using TemplateForge.Shop;
 
 namespace TemplateForge.Profiles;
 
@@ -54,6 +55,8 @@ internal static class PieceReader
         Field.May("blank", Holds.Name, "it is cut from new sheet to this shape"),
         Field.May("paper", Holds.Name, "it is only paper of this shape"),
         Field.Must("thickness", Holds.Expression, "sheet thickness"),
+        Field.May("material", Holds.ByChoice(Holds.Name), "what it is made of, by its name in the shop's table; of a bent piece, its section's"),
+        Field.May("bends", Holds.Name, "the section that it is bent to: its blank is cut from that, unfolded"),
         Field.May("quantity", Holds.Expression, "how many; 1 if nothing is said"),
         Field.May("rough_cut", Holds.Expression, "how far outside the finish line the rough cut runs"),
         Field.May("face_up", Holds.PlainWords, "the face one looks at, if not the profile's"),
@@ -74,7 +77,7 @@ internal static class PieceReader
         && char.IsAsciiLetterLower(name[0])
         && name.All(c => char.IsAsciiLetterLower(c) || char.IsAsciiDigit(c) || c == '-');
 
-    public static PieceRecipe Read(ScalarNode name, Node node, string faceUp, Reading reading)
+    public static PieceRecipe Read(ScalarNode name, Node node, string faceUp, ShopTables shop, Reading reading)
     {
         if (!IsSafeName(name.Text)) reading.Complain(Wordings.UnsafeName(name.Place, name.Text));
         reading.TryOpen(node, $"The piece {name.Text}", Word, out var fields);
@@ -89,6 +92,8 @@ internal static class PieceReader
             Shape = shape,
             Before = before,
             Thickness = reading.Length(fields, "thickness"),
+            Material = fields.Optional("material", out var material) ? [reading.Chosen(material, m => reading.Material(m, shop))] : [],
+            Bends = fields.Optional("bends", out var section) ? [reading.Section(section)] : [],
             Quantity = fields.Optional("quantity", out var quantity) ? reading.Number(quantity) : reading.Standing("1", fields.Place),
             RoughCut = fields.Optional("rough_cut", out var rough) ? [reading.Length(rough)] : [],
             FaceUp = fields.Optional("face_up", out var face) ? reading.Words(face) : faceUp,

@@ -25,6 +25,8 @@ internal sealed record PieceRecipe
     public required ImmutableArray<ShapeName> Before { get; init; }
 
     public required Term Thickness { get; init; }
+    public required ImmutableArray<Chosen<Material>> Material { get; init; }
+    public required ImmutableArray<SectionName> Bends { get; init; }
     public required Term Quantity { get; init; }
     public required ImmutableArray<Term> RoughCut { get; init; }
     public required string FaceUp { get; init; }
@@ -49,6 +51,11 @@ internal sealed record PieceRecipe
         sound &= from.TryShapes(Before, out var before);
         sound &= from.TrySize(Thickness, out var thickness);
         sound &= from.TryCount(Quantity, MostOfOnePiece, out var quantity);
+        var material = Fabrication.Material.Unstated;
+        if (!Material.IsEmpty) sound &= from.TryPick(Material[0], out material);
+        BentSection? section = null;
+        if (!Bends.IsEmpty) sound &= from.TrySection(Bends[0], out section);
+        if (sound && section is not null) sound = IsOf(section, from, shape, thickness);
         var rough = 0.0;
         if (!RoughCut.IsEmpty) sound &= from.TryLength(RoughCut[0], out rough);
         if (sound && shape.IsEmpty) sound = from.Refuse(Wordings.ShapeIsEmpty(Shape));
@@ -76,6 +83,9 @@ internal sealed record PieceRecipe
             Edges = edges,
             Quantity = quantity,
             Thickness = thickness,
+            Material = section is not null && Material.IsEmpty ? section.Material : material!,
+            BendLines = section?.LinesOn(shape) ?? [],
+            Warnings = section?.WarningsOn(shape) ?? [],
             RoughAllowance = rough,
             FaceUp = FaceUp,
             Arrows = arrows,
@@ -86,9 +96,16 @@ internal sealed record PieceRecipe
             Checks = checks,
             Dimensions = dimensions,
             Labels = labels,
-            Notes = notes,
+            Notes = section is null ? notes : [.. notes, section.Note],
         };
         return !piece.FinishLines().IsEmpty || from.Refuse(Wordings.NothingToCut(Place, Name));
+
+        bool IsOf(BentSection bent, Evaluation evaluation, Region blank, double sheet)
+        {
+            if (Math.Abs(bent.Flat.Section.Thickness - sheet) > Tolerance.Length)
+                return evaluation.Refuse(Wordings.BentSheetOfOtherThickness(Thickness.Place, sheet, bent.Flat.Section.Thickness));
+            return !bent.LinesOn(blank).IsEmpty || evaluation.Refuse(Wordings.NoBendOnThePiece(Bends[0].Place, Bends[0].Name));
+        }
 
         bool TryEdge((PointTerm From, PointTerm To) edge, out Path path)
         {

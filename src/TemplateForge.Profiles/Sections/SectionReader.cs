@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using TemplateForge.Fabrication;
 using TemplateForge.Notation;
+using TemplateForge.Shop;
 
 namespace TemplateForge.Profiles;
 
@@ -35,27 +37,32 @@ internal static class SectionReader
 
     public static Word Word { get; } = new("section", "a bent sheet seen on its edge",
         Field.Must("thickness", Holds.Expression, "sheet thickness"),
+        Field.Must("material", Holds.ByChoice(Holds.Name), "what it is made of, by its name in the shop's table"),
         Field.Must("inside_radius", Holds.Expression, "inside radius of its bends"),
         Field.Must("reckoned_by", Holds.OneOf([.. BendRules.Words]), "the rule by which flat lengths are reckoned"),
-        Field.May("k_factor", Holds.Expression, "with k_factor: where the line lies that keeps its length, in thicknesses from the inside"),
+        Field.May("k_factor", Holds.Expression, "if not the material's: where the line lies that keeps its length, in thicknesses from the inside"),
         Field.May("springback", Holds.Expression, "the share of the angle that stays when a bend is let go; 1 if nothing is said"),
         Field.May("measured", Holds.OneOf("outside", "inside", "mould_line"), "how legs are measured; outside if nothing is said"),
         Field.Must("first_leg", Holds.Expression, "the leg at which the blank begins"),
         Field.Must("folds", Holds.ListOf(Holds.AnyOf([.. Folds.Select(Holds.Group)]), 1), "what follows, in order"));
 
-    public static SectionRecipe Read(Reading reading, Node node)
+    public static SectionRecipe Read(Reading reading, Node node, ShopTables shop)
     {
         reading.TryOpen(node, "The section", Word, out var fields);
         var rule = fields.Required("reckoned_by", out var by) ? reading.OneOf(by, [.. BendRules.Words]) : BendRules.KFactor;
         var hasFactor = fields.Optional("k_factor", out var factor);
-        if (rule == BendRules.KFactor != hasFactor) reading.Complain(Wordings.KFactorBelongsToItsRule(fields.Place, hasFactor));
+        if (hasFactor && rule != BendRules.KFactor) reading.Complain(Wordings.KFactorBelongsToItsRule(factor.Place));
         return new SectionRecipe
         {
             Place = fields.Place,
             Thickness = reading.Length(fields, "thickness"),
             InsideRadius = reading.Length(fields, "inside_radius"),
             Rule = rule,
-            KFactor = hasFactor ? reading.Number(factor) : reading.Standing("0.5", fields.Place),
+            KFactor = hasFactor ? [reading.Number(factor)] : [],
+            Material = fields.Required("material", out var material)
+                ? reading.Chosen(material, m => reading.Material(m, shop))
+                : Chosen<Material>.Always(Material.Unstated, fields.Place),
+            Brakes = shop.Brakes,
             Springback = fields.Optional("springback", out var springback) ? reading.Number(springback) : reading.Standing("1", fields.Place),
             Measured = fields.Optional("measured", out var measured) ? reading.OneOf(measured, "outside", "inside", "mould_line") : "outside",
             FirstLeg = reading.Length(fields, "first_leg"),

@@ -15,7 +15,11 @@ internal sealed record SectionRecipe
     public required Term Thickness { get; init; }
     public required Term InsideRadius { get; init; }
     public required string Rule { get; init; }
-    public required Term KFactor { get; init; }
+    public required ImmutableArray<Term> KFactor { get; init; }
+    public required Chosen<Material> Material { get; init; }
+
+    /// <summary>The shop's; the first is the one that is used.</summary>
+    public required ImmutableArray<Brake> Brakes { get; init; }
     public required Term Springback { get; init; }
     public required string Measured { get; init; }
     public required Term FirstLeg { get; init; }
@@ -26,9 +30,11 @@ internal sealed record SectionRecipe
         section = null;
         if (!(from.TrySize(Thickness, out var thickness)
             & from.TryAtLeastZero(InsideRadius, out var radius)
-            & from.TryWithin(KFactor, 0, 0.5, out var factor)
+            & from.TryPick(Material, out var material)
             & from.TryWithin(Springback, 0.3, 1, out var springback)
             & from.TrySize(FirstLeg, out var first))) return false;
+        var factor = material!.NeutralLine;
+        if (!KFactor.IsEmpty && !from.TryWithin(KFactor[0], 0, 0.5, out factor)) return false;
         var sheet = new FoldedSheet(thickness, radius, BendRules.Of(Rule, factor), Measured switch
         {
             "inside" => MeasuredBy.Inside,
@@ -45,34 +51,13 @@ internal sealed record SectionRecipe
         var bent = new Section(thickness, new(first, sheet.Measured), folds);
         foreach (var leg in bent.TooShort) from.Refuse(Wordings.LegTooShort(Place, leg, bent.Straights[leg - 1]));
         if (!bent.TryUnfold(out var flat)) return false;
-        section = new(flat, sheet.Rule, new Springback(springback, springback < 1 ? "the profile" : "not stated"));
+        section = new(flat, sheet.Rule, material, Brakes, new Springback(springback, springback < 1 ? "the profile" : "not stated"));
         return true;
     }
 }
 
 /// <summary>A bent section, called by its name.</summary>
 internal sealed record SectionName(string Name, Place Place);
-
-/// <summary>A section laid flat, and by which rule.</summary>
-internal sealed record BentSection(FlatSection Flat, BendRule Rule, Springback Springback)
-{
-    /// <summary>Where the bends lie on a blank that begins at y = 0 with the first leg; none of a bend that the blank does not have.</summary>
-    public ImmutableArray<BendLine> LinesOn(Region blank)
-    {
-        var lines = ImmutableArray.CreateBuilder<BendLine>();
-        var (left, right) = (blank.Bounds.Min.X - 1, blank.Bounds.Max.X + 1);
-        foreach (var bend in Flat.Bends)
-        {
-            var across = Path.Line(new(left, bend.Middle), new(right, bend.Middle)).PartsInside(blank);
-            if (across.IsEmpty) continue;
-            // The longer part of the blank is held. It lies to the left as one goes along the line.
-            var (from, to) = (across.MaxBy(p => p.End.X)!.End, across.MinBy(p => p.Start.X)!.Start);
-            if (bend.Middle < Flat.Length / 2) (from, to) = (to, from);
-            lines.Add(bend.Line(lines.Count + 1, from, to, Springback));
-        }
-        return lines.ToImmutable();
-    }
-}
 
 /// <summary>What all folds of a section have in common.</summary>
 internal sealed record FoldedSheet(double Thickness, double InsideRadius, BendRule Rule, MeasuredBy Measured);
@@ -85,7 +70,7 @@ internal abstract record FoldRecipe(Place Place, bool IsUp)
     public abstract bool TryMake(Evaluation from, FoldedSheet sheet, out ImmutableArray<Fold> folds);
 
     /// <summary>A bend by the section's rule; complains where the rule says nothing of so much.</summary>
-    protected bool TryBend(Evaluation from, FoldedSheet sheet, Place place, Angle angle, double radius, [MaybeNullWhen(false)] out Bend bend)
+    protected static bool TryBend(Evaluation from, FoldedSheet sheet, Place place, Angle angle, double radius, [MaybeNullWhen(false)] out Bend bend)
     {
         bend = null;
         if (!sheet.Rule.Covers(angle)) return from.Refuse(Wordings.RuleDoesNotCover(place, sheet.Rule, angle));
