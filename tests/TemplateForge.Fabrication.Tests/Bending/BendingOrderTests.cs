@@ -48,6 +48,32 @@ public class BendingOrderTests
     public void A_channel_wider_than_the_nose_can_be_bent() =>
         Assert.True(Order(Flat(1.5, new(25), Square(BendWay.Up, 60), Square(BendWay.Up, 25))).CanBeDone);
 
+    // Turned over for the second bend, the first leg hangs 25 from it: under a leaf 40 wide and a table 600 deep there is no room for it.
+    [Fact]
+    public void A_z_narrower_than_the_leaf_fouls_the_leaf_or_the_table()
+    {
+        var order = Order(Flat(1.5, new(60), Square(BendWay.Up, 25), Square(BendWay.Down, 60)));
+        Assert.False(order.CanBeDone);
+        Assert.All(order.Fouls, f => Assert.Contains(f.With, (string[])["the leaf", "the table"]));
+    }
+
+    [Fact]
+    public void A_z_wider_than_the_leaf_can_be_bent() =>
+        Assert.True(Order(Flat(1.5, new(60), Square(BendWay.Up, 60), Square(BendWay.Down, 60))).CanBeDone);
+
+    // The front leans back by 45°, so 135° is as far as it goes; the hem is finished off the brake, where nothing is in the way.
+    [Fact]
+    public void A_hem_is_started_on_the_brake() =>
+        Assert.True(Order(Flat(1, new(60), Hem.Closed(12, 1, BendWay.Up)[0])).CanBeDone);
+
+    // A square box of 40 over the outside, closed by its fourth side: the last bend brings it against the first leg.
+    [Fact]
+    public void A_leg_that_swings_into_another_leg_fouls_it()
+    {
+        var flat = Flat(1.5, new(40), Square(BendWay.Up, 40), Square(BendWay.Up, 40), Square(BendWay.Up, 50));
+        Assert.Contains(Order(flat).Fouls, f => f.With.StartsWith("leg", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void An_order_names_every_bend_once_whatever_the_section() =>
         Gen.Select(Gen.Double[25, 60], Gen.Bool, Gen.Double[10, 60]).Array[1, 4].Check(40, folds =>

@@ -100,10 +100,10 @@ internal sealed class RefoldedSection
     private static double Between((Point A, Point B) one, (Point A, Point B) other)
     {
         var nearest = double.PositiveInfinity;
-        for (var i = 0; i <= 200; i++)
+        for (var i = 0; i <= 60; i++)
         {
-            nearest = Math.Min(nearest, ToLine(one.A + (one.B - one.A) * (i / 200.0), other));
-            nearest = Math.Min(nearest, ToLine(other.A + (other.B - other.A) * (i / 200.0), one));
+            nearest = Math.Min(nearest, ToLine(one.A + (one.B - one.A) * (i / 60.0), other));
+            nearest = Math.Min(nearest, ToLine(other.A + (other.B - other.A) * (i / 60.0), one));
         }
         return nearest;
     }

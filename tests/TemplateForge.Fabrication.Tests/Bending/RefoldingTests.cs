@@ -42,12 +42,15 @@ public class RefoldingTests
     public void No_leg_runs_through_another_unless_it_was_warned_of()
     {
         var (through, clear) = (0, 0);
-        Sections.Check(400, section =>
+        Sections.Check(300, section =>
         {
             if (!section.TryUnfold(out var flat) || section.Straights.Any(s => s < 3 * section.Thickness)) return;
             var warned = !SectionWarnings.Through(flat).IsEmpty;
             var nearest = new RefoldedSection(flat, NeutralDepth).Nearest;
             if (nearest < 0.5) Assert.True(warned, $"Legs come to {nearest} thicknesses, and nobody said so.");
+            // A round that is met lies no further from its own legs than its outside diameter.
+            var reach = 1 + 2 * (4 + section.Thickness) / section.Thickness;
+            Assert.False(warned && nearest > reach, $"A warning, but the legs stay {nearest} thicknesses apart.");
             if (nearest < 0.5) Interlocked.Increment(ref through);
             else if (!warned) Interlocked.Increment(ref clear);
         });
