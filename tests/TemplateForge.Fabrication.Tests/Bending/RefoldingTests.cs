@@ -9,7 +9,11 @@ public class RefoldingTests
 {
     private static readonly Gen<(int Number, double Degrees, double Radius, bool Up, double Length, MeasuredBy By)> Folds =
         Gen.Select(
-            Gen.Int[0, 2], Gen.OneOf(Gen.Double[5, 170], Gen.OneOf(Gen.Const(30.0), Gen.Const(45.0), Gen.Const(90.0), Gen.Const(120.0))), Gen.Double[0.3, 4], Gen.Bool, Gen.Double[8, 80],
+            Gen.Int[0, 2],
+            Gen.OneOf(Gen.Double[5, 170], Gen.Const(30.0), Gen.Const(45.0), Gen.Const(90.0), Gen.Const(120.0)),
+            Gen.Double[0.3, 4],
+            Gen.Bool,
+            Gen.Double[8, 80],
             Gen.Int[0, 3].Select(by => (MeasuredBy)by));
 
     private static readonly Gen<Section> Sections = Gen.Select(Gen.Double[0.5, 2.5], Gen.Double[20, 80], Folds.Array[1, 7])
