@@ -24,6 +24,9 @@ namespace TemplateForge.Fabrication;
 public sealed record Brake(
     string Name, double Length, double TableDepth, double LeafWidth, double NoseDepth, double NoseHeight, Angle NoseAngle)
 {
+    // No leg passes below the table.
+    private const double Deep = 1e4;
+
     /// <summary>As far as a leg can be turned before it lies against the nose.</summary>
     public Angle Steepest => Angle.HalfTurn - NoseAngle;
 
@@ -36,15 +39,12 @@ public sealed record Brake(
             : Closed(new(0, foot), new(-NoseDepth, thickness + NoseDepth * NoseAngle.Tan), new(-NoseDepth, foot));
     }
 
-    // Deep enough that no leg passes below.
     internal ImmutableArray<Segment> Table => Box(-TableDepth, 0);
 
     internal ImmutableArray<Segment> Leaf => Box(0, LeafWidth);
 
     private static ImmutableArray<Segment> Box(double from, double to) =>
         Closed(new(from, -Deep), new(to, -Deep), new(to, 0), new(from, 0));
-
-    private const double Deep = 1e4;
 
     private static ImmutableArray<Segment> Closed(params Point[] corners) =>
         [.. corners.Select((c, i) => Segment.Line(c, corners[(i + 1) % corners.Length]))];

@@ -15,14 +15,14 @@ public static class Hem
         [new(new(Angle.HalfTurn, 0, thickness, new HemRule()), way, new(width))];
 
     /// <summary>Folded flat twice, so that the cut edge is hidden.</summary>
-    /// <remarks>By <see cref="HemRule"/>: the blank grows by twice the width. The inner layer ends a thickness short of the outer fold.</remarks>
+    /// <remarks>By <see cref="HemRule"/>: the blank grows by twice the width. The inner layer ends where the round of the outer fold begins.</remarks>
     /// <param name="width">Over the outside of the finished hem, in mm.</param>
     /// <param name="thickness">Of the sheet, in mm.</param>
     /// <param name="way">Which way the edge turns.</param>
     public static ImmutableArray<Fold> Double(double width, double thickness, BendWay way) =>
     [
         new(new(Angle.HalfTurn, thickness / 2, thickness, new HemRule()), way, new(width)),
-        new(new(Angle.HalfTurn, 0, thickness, new HemRule()), way, new(width - thickness)),
+        new(new(Angle.HalfTurn, 0, thickness, new HemRule()), way, new(width - 1.5 * thickness)),
     ];
 
     /// <summary>Folded back with air between.</summary>
