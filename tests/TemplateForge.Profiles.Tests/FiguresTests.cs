@@ -8,7 +8,7 @@ using TemplateForge.Sheets;
 namespace TemplateForge.Profiles.Tests;
 
 /// <summary>The figures of docs/profile-language.md and the schema are what the program makes of its own examples and words today.</summary>
-/// <remarks>After a change: <c>TEMPLATEFORGE_DOCS=docs dotnet run --project tests/TemplateForge.Profiles.Tests</c> writes them anew.</remarks>
+/// <remarks>After a change: <c>TEMPLATEFORGE_DOCS=$PWD/docs dotnet run --project tests/TemplateForge.Profiles.Tests</c> writes them anew.</remarks>
 public class FiguresTests
 {
     private static readonly string? Anew = Environment.GetEnvironmentVariable("TEMPLATEFORGE_DOCS");

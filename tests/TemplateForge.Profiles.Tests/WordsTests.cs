@@ -57,7 +57,7 @@ public class WordsTests
     [InlineData("ring: {shape: one, centre: [40 mm, 0], count: 7}", 7)]
     [InlineData("ring: {shape: one, centre: [40 mm, 0], count: 3, over: 90 deg, turned: no}", 3)]
     [InlineData("at_stations: {shape: one, stations: along}", 4)]
-    [InlineData("at_stations: {shape: one, stations: round, turned: no}", 8)]
+    [InlineData("at_stations: {shape: one, stations: all_round, turned: no}", 8)]
     public void Copies_are_as_many_as_are_asked_for_and_all_alike(string word, int count)
     {
         var copies = Shape($$"""
@@ -70,7 +70,7 @@ public class WordsTests
                 {{word}}
             stations:
               along: {between: [[0, 0], [90 mm, 0]], pitch: 29 mm}
-              round: {along: rim, count: 8}
+              all_round: {along: rim, count: 8}
             """);
         Assert.Equal(count, copies.Parts().Length);
         Assert.All(copies.Parts(), p => Approximately.Equal(40, p.Area, within: Tolerance.Area(p.Length)));
