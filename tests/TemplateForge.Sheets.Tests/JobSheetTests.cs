@@ -1,4 +1,5 @@
 using TemplateForge.Drawing;
+using TemplateForge.Fabrication;
 
 namespace TemplateForge.Sheets.Tests;
 
