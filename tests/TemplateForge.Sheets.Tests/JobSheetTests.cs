@@ -1,4 +1,5 @@
 using TemplateForge.Drawing;
+using TemplateForge.Fabrication;
 
 namespace TemplateForge.Sheets.Tests;
 
@@ -14,7 +15,7 @@ public class JobSheetTests
         var printed = Printed.On(page);
         // A long sentence is broken into lines: the words are read as they follow each other.
         var words = Printed.Words(printed);
-        Assert.All(made.Steps, s => Assert.Contains(s, words, StringComparison.Ordinal));
+        Assert.All(made.Steps, s => Assert.Contains(s.Text, words, StringComparison.Ordinal));
         Assert.All(made.Cautions, c => Assert.Contains(c.Text, words, StringComparison.Ordinal));
         Assert.All(made.Values, v => Assert.Contains(v.Label, words, StringComparison.Ordinal));
         Assert.All(made.Pieces.SelectMany(p => p.Checks), c => Assert.Contains(c.Label, words, StringComparison.Ordinal));
@@ -26,7 +27,7 @@ public class JobSheetTests
     [Fact]
     public void What_a_page_cannot_hold_in_readable_letters_runs_on_over_more()
     {
-        var wordy = Samples.Notch with { Steps = [.. Enumerable.Repeat("Measure it, mark it, measure it again, and only then go on to the next of these many steps.", 60)] };
+        var wordy = Samples.Notch with { Steps = [.. Enumerable.Repeat<WorkStep>("Measure it, mark it, measure it again, and only then go on to the next of these many steps.", 60)] };
         var pages = JobSheet.Of(wordy, Cases.A4).Pages;
         Assert.True(pages.Length > 1);
         Assert.All(pages.SelectMany(Printed.On).Select(p => p.Mark).OfType<Lettering>(), l => Assert.True(l.Height > 1.2));

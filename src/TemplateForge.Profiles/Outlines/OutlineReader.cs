@@ -23,14 +23,11 @@ internal static class OutlineReader
     private static readonly Word Line = new("line", "a straight line by its length and direction",
         [Field.Must("line", Holds.Expression, "its length"), Field.May("towards", Holds.Expression, "its direction; straight on if nothing is said"), .. Corner]);
 
-    private static readonly Word ArcTo = new("arc_to", "an arc to a point, through another or by its radius",
-    [
-        Field.Must("arc_to", Holds.Point, "its end"),
-        Field.May("through", Holds.Point, "a point that it goes through"),
-        Field.May("radius", Holds.Expression, "its radius"),
-        Turning with { IsRequired = false },
-        .. Corner,
-    ]);
+    private static readonly Word ArcThrough = new("through", "an arc to a point that goes through another",
+        [Field.Must("arc_to", Holds.Point, "its end"), Field.Must("through", Holds.Point, "a point that it goes through"), .. Corner]);
+
+    private static readonly Word ArcTo = new("arc_to", "an arc to a point by its radius",
+        [Field.Must("arc_to", Holds.Point, "its end"), Field.Must("radius", Holds.Expression, "its radius"), Turning, .. Corner]);
 
     private static readonly Word TangentTo = new("tangent_to", "an arc that goes on without a corner, to a point",
         [Field.Must("tangent_to", Holds.Point, "its end"), .. Corner]);
@@ -38,7 +35,7 @@ internal static class OutlineReader
     private static readonly Word TangentArc = new("tangent_arc", "an arc that goes on without a corner, by turned angle and radius",
         [Field.Must("tangent_arc", Holds.Expression, "the angle that it turns through"), Field.Must("radius", Holds.Expression, "its radius"), Turning, .. Corner]);
 
-    public static ImmutableArray<Word> Words { get; } = [Start, LineTo, Line, ArcTo, TangentTo, TangentArc];
+    public static ImmutableArray<Word> Words { get; } = [Start, LineTo, Line, ArcThrough, ArcTo, TangentTo, TangentArc];
 
     public static ShapeRecipe Read(Reading reading, Node node)
     {
@@ -86,10 +83,9 @@ internal static class OutlineReader
         if (word == TangentArc)
             return new TangentArcStep(place, corner, reading.Angle(fields, "tangent_arc"), reading.Length(fields, "radius"), TurnsLeft(reading, fields));
         var end = reading.Point(fields, "arc_to");
-        if (!fields.Optional("through", out var through)) return new ArcRadiusStep(place, corner, end, reading.Length(fields, "radius"), TurnsLeft(reading, fields));
-        if (fields.Optional("radius", out var other) || fields.Optional("turning", out other))
-            reading.Complain(Wordings.OneOfWanted(other.Place, "through", "radius with turning"));
-        return new ArcThroughStep(place, corner, end, reading.Point(through));
+        return word == ArcThrough
+            ? new ArcThroughStep(place, corner, end, reading.Point(fields, "through"))
+            : new ArcRadiusStep(place, corner, end, reading.Length(fields, "radius"), TurnsLeft(reading, fields));
     }
 
     private static bool TurnsLeft(Reading reading, Fields fields) =>

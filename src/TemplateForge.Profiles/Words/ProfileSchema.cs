@@ -13,9 +13,6 @@ namespace TemplateForge.Profiles;
 /// </remarks>
 public static class ProfileSchema
 {
-    /// <summary>The schema as the text of a JSON file.</summary>
-    public static string Text { get; } = Write();
-
     private static ImmutableArray<(string Name, string Meaning, Action<Utf8JsonWriter> Write)> Definitions { get; } =
     [
         ("words", "Plain words.", json => Type(json, "string", "number")),
@@ -48,6 +45,9 @@ public static class ProfileSchema
         ("work", "The work in order: what is done, and where somebody must sign before it goes on.", json =>
             List(json, 0, () => AnyOf(json, () => Reference(json, "sentence"), () => OneOfWords(json, StepReader.Words)))),
     ];
+
+    /// <summary>The schema as the text of a JSON file.</summary>
+    public static string Text { get; } = Write(); // after the definitions, which it needs
 
     private static string Write()
     {

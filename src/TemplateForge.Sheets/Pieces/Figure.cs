@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using TemplateForge.Drawing;
 using TemplateForge.Fabrication;
 
@@ -17,4 +18,9 @@ public static class Figure
         Picture.TryFit(piece, width, height, Text, out var block)
             ? block.Board.ToDrawing()
             : throw new ArgumentException($"{piece.Name} fits into {width} by {height} mm at no scale.", nameof(piece));
+
+    /// <summary>Steps of the work as the job sheet prints them.</summary>
+    /// <param name="steps">The steps.</param>
+    /// <param name="width">Width in mm.</param>
+    public static LineDrawing Of(ImmutableArray<WorkStep> steps, double width) => CoverBlocks.Steps(steps, width, Text).Board.ToDrawing();
 }

@@ -86,39 +86,41 @@ internal sealed record CoverBlocks(Modification Modification, double Height)
     }
 
     /// <summary>The work in order: at a hold point a box to sign, at a step that can hurt the sign and the caution's title.</summary>
-    public Block Steps(double width)
+    public Block Steps(double width) => Steps(Modification.Steps, width, Height);
+
+    public static Block Steps(ImmutableArray<WorkStep> steps, double width, double height)
     {
-        var indent = Height * 2.8;
-        return Block.Stacked(Height * 0.75, Modification.Steps.Select((step, i) => Block.Beside(0,
-            Block.Text((i + 1).ToString(CultureInfo.InvariantCulture), indent, Height),
-            Step(step, width - indent))));
+        var indent = height * 2.8;
+        return Block.Stacked(height * 0.75, steps.Select((step, i) => Block.Beside(0,
+            Block.Text((i + 1).ToString(CultureInfo.InvariantCulture), indent, height),
+            Step(step, width - indent, height))));
     }
 
-    private Block Step(WorkStep step, double width)
+    private static Block Step(WorkStep step, double width, double height)
     {
-        var padding = Height * 0.9;
+        var padding = height * 0.9;
         var inside = step.IsHold ? width - 2 * padding : width;
         var cautions = step.Cautions.Select(c =>
         {
-            var sign = WarningSign.Of(Height * 1.5);
-            return Block.Beside(padding, sign, Block.Text(c.Title, inside - sign.Width - padding, Height, strong: true));
+            var sign = WarningSign.Of(height * 1.5);
+            return Block.Beside(padding, sign, Block.Text(c.Title, inside - sign.Width - padding, height, strong: true));
         });
-        if (!step.IsHold) return Block.Stacked(Height * 0.6, [.. cautions, Block.Text(step.Text, inside, Height)]);
-        return Block.Stacked(Height * 0.7,
-            [.. cautions, Block.Text("HOLD", inside, Height * 1.15, strong: true), Block.Text(step.Text, inside, Height), Signature(inside)])
+        if (!step.IsHold) return Block.Stacked(height * 0.6, [.. cautions, Block.Text(step.Text, inside, height)]);
+        return Block.Stacked(height * 0.7,
+            [.. cautions, Block.Text("HOLD", inside, height * 1.15, strong: true), Block.Text(step.Text, inside, height), Signature(inside, height)])
             .AsWideAs(inside).Framed(padding);
     }
 
     // Room for the initials of whoever checked, and the day.
-    private Block Signature(double width)
+    private static Block Signature(double width, double height)
     {
-        var (board, y) = (new Board(), -2.6 * Height);
-        board.Text("Checked by", new(0, y), Height);
-        var (start, middle) = (Alphabet.Width("Checked by", Height) + Height, width * 0.62);
+        var (board, y) = (new Board(), -2.6 * height);
+        board.Text("Checked by", new(0, y), height);
+        var (start, middle) = (Alphabet.Width("Checked by", height) + height, width * 0.62);
         board.Line(LineKinds.Dimension, new(start, y), new(middle, y));
-        board.Text("Date", new(middle + Height, y), Height);
-        board.Line(LineKinds.Dimension, new(middle + 2 * Height + Alphabet.Width("Date", Height), y), new(width, y));
-        return new(width, -y + 0.4 * Height, board);
+        board.Text("Date", new(middle + height, y), height);
+        board.Line(LineKinds.Dimension, new(middle + 2 * height + Alphabet.Width("Date", height), y), new(width, y));
+        return new(width, -y + 0.4 * height, board);
     }
 
     /// <summary>Each caution in a frame of its own, side by side where there is room.</summary>
