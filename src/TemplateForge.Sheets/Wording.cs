@@ -55,6 +55,10 @@ internal static partial class Wording
     public static string BendOf(BendLine bend) => string.Create(
         CultureInfo.InvariantCulture, $"bend {bend.Number}: {Degrees(bend.Bend)} {WayOf(bend)}, inside radius {Short(bend.InsideRadius)}");
 
+    /// <summary>The same on a small picture, where the table beside it says the rest.</summary>
+    public static string ShortBendOf(BendLine bend) => string.Create(
+        CultureInfo.InvariantCulture, $"bend {bend.Number}: {Degrees(bend.Bend)} {WayOf(bend)}");
+
     public static string WayOf(BendLine bend) => bend.Way == BendWay.Up ? "UP" : "DOWN";
 
     public static string Degrees(Angle angle) => string.Create(CultureInfo.InvariantCulture, $"{angle.Degrees:0.#}°");

@@ -96,7 +96,7 @@ internal sealed record PieceRecipe
             Checks = checks,
             Dimensions = dimensions,
             Labels = labels,
-            Notes = section is null ? notes : [.. notes, section.Note],
+            Notes = section is null ? notes : [.. notes, .. section.Notes],
         };
         return !piece.FinishLines().IsEmpty || from.Refuse(Wordings.NothingToCut(Place, Name));
 

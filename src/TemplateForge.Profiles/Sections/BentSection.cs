@@ -12,11 +12,24 @@ namespace TemplateForge.Profiles;
 /// <param name="Springback">How far its bends come back.</param>
 internal sealed record BentSection(FlatSection Flat, BendRule Rule, Material Material, ImmutableArray<Brake> Brakes, Springback Springback)
 {
-    /// <summary>Which rule was used: a blank that does not come out is put right there.</summary>
-    public string Note => $"Flat lengths by {Rule.Name} ({Rule.Source}).";
+    /// <summary>The search for an order of bending looks at every set of bends that may be made first: twice as many with each bend more.</summary>
+    private const int MostOrdered = 8;
 
-    private ImmutableArray<BendStep> Steps => Brakes is [var brake, ..]
-        ? BendingOrder.Of(Flat, brake, Springback).Steps
+    /// <summary>Which rule was used: a blank that does not come out is put right there. And that no order of bending was looked for.</summary>
+    public ImmutableArray<string> Notes =>
+    [
+        $"Flat lengths by {Rule.Name} ({Rule.Source}).",
+        .. Orders.IsEmpty
+            ? (ImmutableArray<string>)["Bends are numbered as they follow each other: in which order they can be made was not looked at."]
+            : [],
+    ];
+
+    private ImmutableArray<BendingOrder> Orders { get; } = Flat.Bends.Length > MostOrdered
+        ? []
+        : [.. Brakes.Take(1).Select(brake => BendingOrder.Of(Flat, brake, Springback))];
+
+    private ImmutableArray<BendStep> Steps => Orders is [var order]
+        ? order.Steps
         : [.. Flat.Bends.Select((b, i) => new BendStep(i + 1, ClampedSide.First, b.Way == BendWay.Down, b.SightLine(ClampedSide.First)))];
 
     /// <summary>The bends of a blank in the order in which they are made; none of a bend that the blank does not reach.</summary>
@@ -43,7 +56,7 @@ internal sealed record BentSection(FlatSection Flat, BendRule Rule, Material Mat
         return
         [
             .. SectionWarnings.Of(Flat, Material, longest, brake)
-                .Concat(SectionWarnings.Of(Flat, BendingOrder.Of(Flat, brake, Springback)))
+                .Concat(Orders.IsEmpty ? SectionWarnings.Through(Flat) : SectionWarnings.Of(Flat, Orders[0]))
                 .Select(w => w with { At = new(middle, w.At.X) }),
         ];
     }

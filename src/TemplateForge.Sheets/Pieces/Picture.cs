@@ -76,7 +76,7 @@ internal static class Picture
         drawing.AddDatumLetters(height: 1.5 * textHeight, withHoles: false);
         drawing.AddDimensions(firstCheck);
         drawing.AddWarnings(firstWarning);
-        drawing.AddNamesOfBends();
+        drawing.AddNamesOfBends(Wording.ShortBendOf);
         drawing.AddLabels();
         drawing.AddArrows();
         if (withGuideNames) drawing.AddNamesOfGuides();

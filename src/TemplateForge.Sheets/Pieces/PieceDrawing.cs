@@ -104,9 +104,9 @@ internal sealed class PieceDrawing
     }
 
     /// <summary>Which bend is which, how far and which way; beside its line.</summary>
-    public void AddNamesOfBends()
+    public void AddNamesOfBends(Func<BendLine, string> name)
     {
-        foreach (var bend in _piece.BendLines) AddName(Wording.BendOf(bend), Path.Line(bend.From, bend.To).Segments, toTheLeft: true);
+        foreach (var bend in _piece.BendLines) AddName(name(bend), Path.Line(bend.From, bend.To).Segments, toTheLeft: true);
     }
 
     /// <summary>A numbered sign at the place of each warning, with a leader to it.</summary>

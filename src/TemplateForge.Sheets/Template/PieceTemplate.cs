@@ -40,7 +40,7 @@ internal sealed record PieceTemplate(Piece Piece, Board Lines, TilePlan Plan, Bo
         foreach (var tile in plan.Tiles)
             drawing.Place(TitleBlock.WhichWayRound(modification, piece), new(tile.Window.Min.X, tile.Window.Max.Y), tile.Window);
         drawing.AddWarnings(CheckNumbers.FirstWarningOf(modification, piece));
-        drawing.AddNamesOfBends();
+        drawing.AddNamesOfBends(Wording.BendOf);
         drawing.AddLabels();
         drawing.AddNamesOfLines();
         drawing.AddNamesOfGuides();
