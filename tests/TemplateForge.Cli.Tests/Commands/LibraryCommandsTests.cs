@@ -52,7 +52,7 @@ public sealed class LibraryCommandsTests
     public void Other_programs_read_what_is_listed_shown_and_checked()
     {
         using var typed = Typed.Run("list", "--json");
-        Assert.Equal(2, JsonNode.Parse(typed.Output)!["profiles"]!.AsArray().Count);
+        Assert.Equal(4, JsonNode.Parse(typed.Output)!["profiles"]!.AsArray().Count);
 
         typed.Again("show", "hole-plug-patch", "--json");
         Assert.Contains("weld_gap", JsonNode.Parse(typed.Output)!["parameters"]!.AsArray().Select(p => p!["name"]!.GetValue<string>()));
@@ -64,7 +64,12 @@ public sealed class LibraryCommandsTests
     [Fact]
     public void Every_profile_that_ships_is_sound()
     {
-        using var typed = Typed.Run("check-profile", Shipped("patches", "hole-plug-patch.yaml"), Shipped("openings", "booster-clearance-notch.yaml"));
+        using var typed = Typed.Run(
+            "check-profile",
+            Shipped("patches", "hole-plug-patch.yaml"),
+            Shipped("openings", "booster-clearance-notch.yaml"),
+            Shipped("brackets", "angle-bracket.yaml"),
+            Shipped("stiffeners", "top-hat-stiffener.yaml"));
         Assert.Equal((ExitCode.Done, ""), (typed.Code, typed.Errors));
     }
 
