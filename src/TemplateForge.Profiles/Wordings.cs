@@ -164,8 +164,8 @@ internal static class Wordings
 
     public static Complaint NotAName(Place place, string word) =>
         place.Complain(
-            Expression.IsReserved(word) ? $"{word} means something in expressions, so it cannot be a name." : $"{Quoted(word)} cannot be a name.",
-            "Use letters, digits and underscores, a letter first.");
+            Expression.IsReserved(word) ? $"{word} is a unit or a word of expressions, so it cannot be a name." : $"{Quoted(word)} cannot be a name.",
+            Expression.IsReserved(word) ? $"Take another name, or add to it: {word}_1." : "Use letters, digits and underscores, a letter first.");
 
     public static Complaint NameTaken(Place place, string name, Place first) =>
         place.Complain($"{name} is the name of something else already, in line {first.Line}.", "Give it a name of its own.");

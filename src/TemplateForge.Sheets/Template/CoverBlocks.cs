@@ -205,10 +205,15 @@ internal sealed record CoverBlocks(Modification Modification, double Height)
 
         static string Line(Piece piece, BendLine bend)
         {
-            var corner = piece.Shape.Bounds.Min;
-            return string.Create(
-                CultureInfo.InvariantCulture,
-                $"from {bend.From.X - corner.X:0.0} along, {bend.From.Y - corner.Y:0.0} up to {bend.To.X - corner.X:0.0} along, {bend.To.Y - corner.Y:0.0} up");
+            return $"from {Place(bend.From)} to {Place(bend.To)}";
+
+            string Place(Point point)
+            {
+                // Adding nothing turns a negative zero into zero.
+                var at = point - piece.Shape.Bounds.Min;
+                var (along, up) = (Math.Round(at.X, 1) + 0.0, Math.Round(at.Y, 1) + 0.0);
+                return string.Create(CultureInfo.InvariantCulture, $"{along:0.0} along, {up:0.0} up");
+            }
         }
     }
 
