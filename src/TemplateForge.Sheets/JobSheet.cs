@@ -6,7 +6,10 @@ using TemplateForge.Geometry;
 namespace TemplateForge.Sheets;
 
 /// <summary>One page to work from: what it is, what was measured, what to check, the work in order, what can hurt.</summary>
-/// <remarks>Where a profile says more than a page can hold in letters that a person can read, it runs on over further pages.</remarks>
+/// <remarks>
+/// Where a profile says more than a page can hold in letters that a person can read, or beside a picture that shows something, it runs
+/// on over further pages.
+/// </remarks>
 public static class JobSheet
 {
     private const double Border = 3;
@@ -87,7 +90,7 @@ public static class JobSheet
         if (work.Height > room || forPicture < LeastPicture) return false;
 
         var picture = Picture.Fitting(modification, left, forPicture, size, withGuideNames: false, out var reduction);
-        if (picture.Width > left || picture.Height > forPicture) return false;
+        if (picture.Width > left || picture.Height > forPicture || Picture.IsTooSmall(modification, left, reduction)) return false;
         var shown = Block.Stacked(size, picture, Scale(reduction, left, size));
         above.PutOn(board, new Point(frame.Min.X, frame.Max.Y));
         var top = frame.Max.Y - above.Height - gap;

@@ -1,5 +1,8 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
 using TemplateForge.Drawing;
 using TemplateForge.Fabrication;
+using TemplateForge.Geometry;
 
 namespace TemplateForge.Sheets.Tests;
 
@@ -42,6 +45,32 @@ public class JobSheetTests
             Assert.Contains(number, words);
             Assert.Contains($"{number} {distance}", words);
         }
+    }
+
+    [Fact]
+    public void A_job_without_checks_has_no_empty_list_of_them()
+    {
+        var without = Samples.Bracket with { Pieces = [.. Samples.Bracket.Pieces.Select(p => p with { Checks = [] })] };
+        Assert.DoesNotContain("Check by rule", Words(without), StringComparison.Ordinal);
+        Assert.Contains("Check by rule", Words(Samples.Bracket), StringComparison.Ordinal);
+
+        static string Words(Modification made) =>
+            string.Join(' ', JobSheet.Of(made, Cases.A4).Pages.Select(p => Printed.Words(Printed.On(p))));
+    }
+
+    // The words round a long piece once made it 1:40 on the sheet; its width of 400 alone asks for some 1:4.
+    [Fact]
+    public void A_long_piece_is_drawn_about_as_large_as_the_column_is_wide()
+    {
+        var rail = Samples.Bracket.Pieces[0] with
+        {
+            Shape = Region.Of(Outline.Rectangle(new(new(0, 0), new(400, 97.178)))),
+            BendLines = [new(1, new(400, 58.589), new(0, 58.589), Angle.QuarterTurn, Angle.QuarterTurn, BendWay.Up, 2, 4.178)],
+            Checks = [new("Length", new(0, 0), new(400, 0), CheckDirection.Across)],
+        };
+        var words = Printed.Words(Printed.On(Assert.Single(JobSheet.Of(Samples.Bracket with { Pieces = [rail] }, Cases.A4).Pages)));
+        var scale = Regex.Match(words, @"Scale 1:(?<scale>\d+(\.\d+)?)", RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(1)).Groups["scale"].Value;
+        Assert.InRange(double.Parse(scale, CultureInfo.InvariantCulture), 3.5, 6);
     }
 
     [Fact]

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-using System.IO;
 using TemplateForge.Fabrication;
 using TemplateForge.Notation;
 
@@ -8,19 +6,6 @@ namespace TemplateForge.Shop.Tests;
 /// <summary>The tables of metals and machines, which a shop may do without.</summary>
 public class MaterialsTests
 {
-    private static readonly ImmutableArray<TextFile> Shipped =
-    [
-        .. ShopReader.FileNames.Select(name =>
-            new TextFile($"shop/{name}", File.ReadAllText(System.IO.Path.Combine(AppContext.BaseDirectory, "shop", name)))),
-    ];
-
-    private static ShopTables Read(IEnumerable<TextFile> files)
-    {
-        var complaints = new List<Complaint>();
-        Assert.True(ShopReader.TryRead([.. files], complaints, out var shop), string.Join('\n', complaints));
-        return shop;
-    }
-
     // Carbon steel 7.85 kg/m² for each mm (EN 1991-1-1 practice, from memory); aluminium 5052 2680 kg/m³ (Aluminum Association, from
     // memory); stainless 1.4301 7900 kg/m³ (EN 10088-1, from memory).
     [Theory]
@@ -29,19 +14,19 @@ public class MaterialsTests
     [InlineData("stainless-1-4301", 7.9)]
     [InlineData("en-aw-5052-h32", 2.68)]
     public void A_square_metre_a_millimetre_thick_weighs_what_the_books_say(string name, double kilograms) =>
-        Assert.Equal(kilograms, Read(Shipped).Materials[name].WeightOf(1e6, 1), 1e-9);
+        Assert.Equal(kilograms, TheShop.Read(TheShop.Shipped).Materials[name].WeightOf(1e6, 1), 1e-9);
 
     // EN 10130:1999 (read): A80 at least 28 % for DC01 and 38 % for DC04.
     [Theory]
     [InlineData("dc01", 0.28)]
     [InlineData("dc04", 0.38)]
     public void An_edge_stretches_no_further_than_the_sheet_is_sold_to(string name, double limit) =>
-        Assert.Equal(limit, Read(Shipped).Materials[name].StretchLimit, 1e-12);
+        Assert.Equal(limit, TheShop.Read(TheShop.Shipped).Materials[name].StretchLimit, 1e-12);
 
     [Fact]
     public void Zinc_and_family_are_known()
     {
-        var materials = Read(Shipped).Materials;
+        var materials = TheShop.Read(TheShop.Shipped).Materials;
         Assert.Equal(["dx51-z275"], materials.Values.Where(m => m.IsZincCoated).Select(m => m.Name));
         Assert.Equal(MetalFamily.StainlessSteel, materials["stainless-1-4301"].Family);
         Assert.Equal(MetalFamily.Aluminium, materials["en-aw-6061-t6"].Family);
@@ -51,7 +36,7 @@ public class MaterialsTests
     [Fact]
     public void A_shop_may_have_neither_metals_nor_machines()
     {
-        var shop = Read(Shipped.Where(f => !f.Name.EndsWith("materials.yaml", StringComparison.Ordinal) && !f.Name.EndsWith("machines.yaml", StringComparison.Ordinal)));
+        var shop = TheShop.Read(TheShop.Shipped.Where(f => !f.Name.EndsWith("materials.yaml", StringComparison.Ordinal) && !f.Name.EndsWith("machines.yaml", StringComparison.Ordinal)));
         Assert.Empty(shop.Materials);
         Assert.Empty(shop.Brakes);
     }
@@ -68,8 +53,7 @@ public class MaterialsTests
     public void A_fault_in_a_table_is_told_with_its_place(string file, string there, string instead, int line, int column)
     {
         var complaints = new List<Complaint>();
-        Assert.False(ShopReader.TryRead(
-            [.. Shipped.Select(f => f.Name == $"shop/{file}" ? f with { Text = f.Text.Replace(there, instead, StringComparison.Ordinal) } : f)], complaints, out _));
+        Assert.False(ShopReader.TryRead(TheShop.With(file, there, instead), complaints, out _));
         Assert.Contains(complaints, c => c.File == $"shop/{file}" && (c.Line, c.Column) == (line, column));
     }
 
@@ -79,10 +63,10 @@ public class MaterialsTests
         var random = new Random(20261125);
         for (var i = 0; i < 3_000; i++)
         {
-            var one = random.Next(Shipped.Length);
-            var text = Mutilated(Shipped[one].Text, random);
+            var one = random.Next(TheShop.Shipped.Length);
+            var text = Mutilated(TheShop.Shipped[one].Text, random);
             var complaints = new List<Complaint>();
-            var sound = ShopReader.TryRead(Shipped.SetItem(one, Shipped[one] with { Text = text }), complaints, out _);
+            var sound = ShopReader.TryRead(TheShop.Shipped.SetItem(one, TheShop.Shipped[one] with { Text = text }), complaints, out _);
             Assert.NotEqual(sound, complaints.Count > 0);
             Assert.All(complaints, c => Assert.True(c.Line >= 1 && c.Column >= 1 && c.Problem.Length > 0, $"{c}"));
         }

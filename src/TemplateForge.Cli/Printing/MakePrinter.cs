@@ -33,11 +33,14 @@ internal static class MakePrinter
         page.Table(
             ["File", "What it is", " Size"],
             job.Files.Select(f => (IReadOnlyList<string>)[f.Name, f.What, Size(f.Bytes)]));
-        page.Line();
-        page.Line("Check before cutting:", Page.Strong);
-        page.Table(
-            ["Piece", "Distance", " mm"],
-            job.Checks.Select(c => (IReadOnlyList<string>)[c.Piece, c.Label, c.Millimetres.ToString("0.0", CultureInfo.InvariantCulture)]));
+        if (job.Checks.Length > 0)
+        {
+            page.Line();
+            page.Line("Check before cutting:", Page.Strong);
+            page.Table(
+                ["Piece", "Distance", " mm"],
+                job.Checks.Select(c => (IReadOnlyList<string>)[c.Piece, c.Label, c.Millimetres.ToString("0.0", CultureInfo.InvariantCulture)]));
+        }
         if (job.Blanks.Length > 0)
         {
             page.Line();

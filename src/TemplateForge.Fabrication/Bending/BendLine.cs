@@ -16,7 +16,7 @@ namespace TemplateForge.Fabrication;
 /// <param name="Number">The place of the bend in the order of bending, from 1.</param>
 /// <param name="From">One end of the middle line; the part that is held lies to the left as one goes to the other end.</param>
 /// <param name="To">The other end.</param>
-/// <param name="Bend">How far the sheet is bent, from flat; between 0 and 180°.</param>
+/// <param name="Bend">How far the sheet is bent, from flat: more than 0, at most a full turn (a roll).</param>
 /// <param name="Overbend">How far it is bent before it springs back, from flat; as far as <paramref name="Bend"/> where nothing is known.</param>
 /// <param name="Way">Towards the face that is up or away from it.</param>
 /// <param name="InsideRadius">In mm.</param>
@@ -28,6 +28,9 @@ public sealed record BendLine(
 
     /// <summary>Where the part that is held ends, and where the flange begins.</summary>
     public (Path Held, Path Turned) TangentLines => (Beside(Allowance / 2), Beside(-Allowance / 2));
+
+    /// <summary>Whether it is made under a nose bar; what is folded flat or rolled up is not.</summary>
+    public bool HasSightLine => InsideRadius > 0 && Bend <= Angle.HalfTurn;
 
     /// <summary>What the edge of a brake's nose bar is set over.</summary>
     /// <remarks>One inside radius in from the tangent line that goes under the nose bar: FAA-H-8083-31, chapter 4, from memory.</remarks>

@@ -153,7 +153,8 @@ internal sealed class Arrangement : IDisposable
         _edges.Clear();
         _contacts.Clear();
         Known.Clear();
-        (_chainStart, _chainEnd, _chains, _clear) = (-1, -1, 0, false);
+        (_chainStart, _chainEnd, _chains) = (-1, -1, 0);
+        (_closesTangent, _clear) = (false, false);
     }
 
     /// <summary>The nodes of what is added next; they are one where it is shorter than the tolerance, and then it is left out.</summary>

@@ -55,7 +55,7 @@ internal sealed record PieceRecipe
         if (!Material.IsEmpty) sound &= from.TryPick(Material[0], out material);
         BentSection? section = null;
         if (!Bends.IsEmpty) sound &= from.TrySection(Bends[0], out section);
-        if (sound && section is not null) sound = IsOf(section, from, shape, thickness);
+        if (sound && section is not null) sound = IsBentTo(section);
         var rough = 0.0;
         if (!RoughCut.IsEmpty) sound &= from.TryLength(RoughCut[0], out rough);
         if (sound && shape.IsEmpty) sound = from.Refuse(Wordings.ShapeIsEmpty(Shape));
@@ -100,11 +100,11 @@ internal sealed record PieceRecipe
         };
         return !piece.FinishLines().IsEmpty || from.Refuse(Wordings.NothingToCut(Place, Name));
 
-        bool IsOf(BentSection bent, Evaluation evaluation, Region blank, double sheet)
+        bool IsBentTo(BentSection bent)
         {
-            if (Math.Abs(bent.Flat.Section.Thickness - sheet) > Tolerance.Length)
-                return evaluation.Refuse(Wordings.BentSheetOfOtherThickness(Thickness.Place, sheet, bent.Flat.Section.Thickness));
-            return !bent.LinesOn(blank).IsEmpty || evaluation.Refuse(Wordings.NoBendOnThePiece(Bends[0].Place, Bends[0].Name));
+            if (Math.Abs(bent.Flat.Section.Thickness - thickness) > Tolerance.Length)
+                return from.Refuse(Wordings.BentSheetOfOtherThickness(Thickness.Place, thickness, bent.Flat.Section.Thickness));
+            return !bent.LinesOn(shape).IsEmpty || from.Refuse(Wordings.NoBendOnThePiece(Bends[0].Place, Bends[0].Name));
         }
 
         bool TryEdge((PointTerm From, PointTerm To) edge, out Path path)

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
 using TemplateForge.Fabrication;
-using TemplateForge.Geometry;
 using TemplateForge.Notation;
 
 namespace TemplateForge.Profiles;
@@ -58,93 +57,3 @@ internal sealed record SectionRecipe
 
 /// <summary>A bent section, called by its name.</summary>
 internal sealed record SectionName(string Name, Place Place);
-
-/// <summary>What all folds of a section have in common.</summary>
-internal sealed record FoldedSheet(double Thickness, double InsideRadius, BendRule Rule, MeasuredBy Measured);
-
-/// <summary>How a fold is made.</summary>
-internal abstract record FoldRecipe(Place Place, bool IsUp)
-{
-    protected BendWay Way => IsUp ? BendWay.Up : BendWay.Down;
-
-    public abstract bool TryMake(Evaluation from, FoldedSheet sheet, out ImmutableArray<Fold> folds);
-
-    /// <summary>A bend by the section's rule; complains where the rule says nothing of so much.</summary>
-    protected static bool TryBend(Evaluation from, FoldedSheet sheet, Place place, Angle angle, double radius, [MaybeNullWhen(false)] out Bend bend)
-    {
-        bend = null;
-        if (!sheet.Rule.Covers(angle)) return from.Refuse(Wordings.RuleDoesNotCover(place, sheet.Rule, angle));
-        bend = new(angle, radius, sheet.Thickness, sheet.Rule);
-        return true;
-    }
-}
-
-/// <summary>A bend, and the leg after it.</summary>
-internal sealed record BendRecipe(Place Place, bool IsUp, Term Turned, ImmutableArray<Term> InsideRadius, Term Leg) : FoldRecipe(Place, IsUp)
-{
-    public override bool TryMake(Evaluation from, FoldedSheet sheet, out ImmutableArray<Fold> folds)
-    {
-        folds = [];
-        var radius = sheet.InsideRadius;
-        if (!(from.TryTurn(Turned, 0, 180, out var angle)
-            & from.TrySize(Leg, out var leg)
-            & (InsideRadius.IsEmpty || from.TryAtLeastZero(InsideRadius[0], out radius)))) return false;
-        if (sheet.Measured == MeasuredBy.MouldLine && angle.Degrees > 179) return from.Refuse(Wordings.NoMouldLine(Turned.Place));
-        if (!TryBend(from, sheet, Turned.Place, angle, radius, out var bend)) return false;
-        folds = [new(bend, Way, new(leg, sheet.Measured))];
-        return true;
-    }
-}
-
-/// <summary>A step.</summary>
-internal sealed record JoggleRecipe(Place Place, bool IsUp, Term Depth, Term Turned, Term Leg) : FoldRecipe(Place, IsUp)
-{
-    public override bool TryMake(Evaluation from, FoldedSheet sheet, out ImmutableArray<Fold> folds)
-    {
-        folds = [];
-        if (!(from.TrySize(Depth, out var depth) & from.TryTurn(Turned, 0, 90, out var angle) & from.TrySize(Leg, out var leg))) return false;
-        var steepest = Joggle.Steepest(depth, sheet.InsideRadius, sheet.Thickness);
-        if (angle > steepest) return from.Refuse(Wordings.JoggleTooSteep(Turned.Place, depth, angle, steepest));
-        if (!TryBend(from, sheet, Turned.Place, angle, sheet.InsideRadius, out var bend)) return false;
-        folds = new Joggle(depth, bend).Folds(Way, new(leg, MeasuredBy.TangentLine));
-        return true;
-    }
-}
-
-/// <summary>An edge folded flat.</summary>
-internal sealed record ClosedHemRecipe(Place Place, bool IsUp, Term Width) : FoldRecipe(Place, IsUp)
-{
-    public override bool TryMake(Evaluation from, FoldedSheet sheet, out ImmutableArray<Fold> folds)
-    {
-        folds = [];
-        if (!from.TrySize(Width, out var width)) return false;
-        folds = Hem.Closed(width, sheet.Thickness, Way);
-        return true;
-    }
-}
-
-/// <summary>An edge folded back with air between.</summary>
-internal sealed record OpenHemRecipe(Place Place, bool IsUp, Term Gap, Term Width) : FoldRecipe(Place, IsUp)
-{
-    public override bool TryMake(Evaluation from, FoldedSheet sheet, out ImmutableArray<Fold> folds)
-    {
-        folds = [];
-        if (!(from.TrySize(Gap, out var gap) & from.TrySize(Width, out var width))) return false;
-        if (!sheet.Rule.Covers(Angle.HalfTurn)) return from.Refuse(Wordings.RuleDoesNotCover(Place, sheet.Rule, Angle.HalfTurn));
-        folds = Hem.Open(width, gap, sheet.Thickness, Way, sheet.Rule);
-        return true;
-    }
-}
-
-/// <summary>An edge rolled up.</summary>
-internal sealed record RolledEdgeRecipe(Place Place, bool IsUp, Term Radius, Term Turned) : FoldRecipe(Place, IsUp)
-{
-    public override bool TryMake(Evaluation from, FoldedSheet sheet, out ImmutableArray<Fold> folds)
-    {
-        folds = [];
-        if (!(from.TrySize(Radius, out var radius) & from.TryTurn(Turned, 180, 360, out var angle))) return false;
-        if (!sheet.Rule.Covers(angle)) return from.Refuse(Wordings.RuleDoesNotCover(Turned.Place, sheet.Rule, angle));
-        folds = Hem.Rolled(angle, radius, sheet.Thickness, Way, sheet.Rule);
-        return true;
-    }
-}

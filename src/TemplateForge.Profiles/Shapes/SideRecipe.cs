@@ -21,28 +21,3 @@ internal sealed record SideRecipe(Place Place, ShapeName Shape, PointTerm From, 
         return !region.IsEmpty || from.Refuse(Wordings.NothingOnThisSide(Place, Shape.Name, Left));
     }
 }
-
-/// <summary>The part of a shape, cut through along a path, in which a point lies.</summary>
-internal sealed record CutPartRecipe(Place Place, ShapeName Shape, string Along, Place AlongPlace, PointTerm PartAt) : ShapeRecipe(Place)
-{
-    public override bool TryMake(Evaluation from, out Region region)
-    {
-        if (!(from.TryShape(Shape, out region) & from.TryPath(Along, AlongPlace, out var path) & from.TryPoint(PartAt, out var at))) return false;
-        var parts = region.SplitBy(path!);
-        if (parts.Length == region.Parts().Length) return from.Refuse(Wordings.CutsNothing(AlongPlace, Along, Shape.Name));
-        return PartRecipe.TryFind(from, parts, at, PartAt.Place, Shape, out region);
-    }
-}
-
-/// <summary>The one of a shape's separate parts in which a point lies.</summary>
-internal sealed record PartRecipe(Place Place, ShapeName Shape, PointTerm At) : ShapeRecipe(Place)
-{
-    public override bool TryMake(Evaluation from, out Region region) =>
-        from.TryShape(Shape, out region) & from.TryPoint(At, out var at) && TryFind(from, region.Parts(), at, At.Place, Shape, out region);
-
-    public static bool TryFind(Evaluation from, IReadOnlyList<Region> parts, Point at, Place place, ShapeName shape, out Region part)
-    {
-        part = parts.FirstOrDefault(p => p.Contains(at)) ?? Region.Empty;
-        return !part.IsEmpty || from.Refuse(Wordings.NoPartThere(place, shape.Name, at));
-    }
-}

@@ -8,6 +8,9 @@ namespace TemplateForge.Sheets;
 internal static class Picture
 {
     private const double Aside = 34;
+
+    /// <summary>An upright dimension line must have room beside the piece.</summary>
+    private const double LeastAside = 11;
     private const double Border = 1;
 
     /// <summary>How many times smaller a picture may be drawn, so that its scale is a round one.</summary>
@@ -30,7 +33,7 @@ internal static class Picture
         foreach (var candidate in Reductions.Where(r => MayFit(pieces, width, height, r)))
         {
             reduction = candidate;
-            var shown = pieces.Select(p => Titled(modification, p, candidate, textHeight, withGuideNames)).ToList();
+            var shown = pieces.Select(p => Titled(modification, p, width, candidate, textHeight, withGuideNames)).ToList();
             foreach (var block in (Block[])[Block.Beside(3 * textHeight, shown), Block.Stacked(2 * textHeight, shown)])
             {
                 if (block.Width <= width && block.Height <= height) return block;
@@ -39,12 +42,20 @@ internal static class Picture
         return Block.Empty(double.PositiveInfinity, double.PositiveInfinity);
     }
 
+    /// <summary>Whether a picture is so much smaller than its width asks for that nothing can be told on it.</summary>
+    public static bool IsTooSmall(Modification modification, double width, double reduction)
+    {
+        const double byMuch = 3;
+        var widest = modification.Pieces.Select(p => p.Shape.Bounds.Width).DefaultIfEmpty(0).Max();
+        return reduction > byMuch * Math.Max(1, widest / width);
+    }
+
     /// <summary>One piece with all that is drawn on it and no title, as large as fits.</summary>
     public static bool TryFit(Piece piece, double width, double height, double textHeight, out Block block)
     {
         foreach (var reduction in Reductions.Prepend(1).Where(r => MayFit([piece], width, height, r)))
         {
-            block = Of(piece, firstCheck: 1, firstWarning: 1, reduction, textHeight, withGuideNames: true);
+            block = Of(piece, firstCheck: 1, firstWarning: 1, width, reduction, textHeight, withGuideNames: true);
             if (block.Width <= width && block.Height <= height) return true;
         }
         block = Block.Empty(0, 0);
@@ -55,10 +66,10 @@ internal static class Picture
     private static bool MayFit(ImmutableArray<Piece> pieces, double width, double height, double reduction) =>
         pieces.All(p => p.Shape.Bounds.Width / reduction <= width && p.Shape.Bounds.Height / reduction <= height);
 
-    private static Block Titled(Modification modification, Piece piece, double reduction, double textHeight, bool withGuideNames)
+    private static Block Titled(Modification modification, Piece piece, double width, double reduction, double textHeight, bool withGuideNames)
     {
         var picture = Of(
-            piece, CheckNumbers.FirstOf(modification, piece), CheckNumbers.FirstWarningOf(modification, piece), reduction, textHeight, withGuideNames);
+            piece, CheckNumbers.FirstOf(modification, piece), CheckNumbers.FirstWarningOf(modification, piece), width, reduction, textHeight, withGuideNames);
         var words = Math.Max(picture.Width, 17 * textHeight);
         return Block.Stacked(textHeight,
             Block.Text(piece.Title, words, textHeight * 1.1, strong: true),
@@ -66,11 +77,14 @@ internal static class Picture
             picture).AsWideAs(words);
     }
 
-    private static Block Of(Piece piece, int firstCheck, int firstWarning, double reduction, double textHeight, bool withGuideNames)
+    private static Block Of(Piece piece, int firstCheck, int firstWarning, double width, double reduction, double textHeight, bool withGuideNames)
     {
         var lines = new Board();
         PieceLines.PutOn(lines, piece, reduction, hatched: piece.Kind == PieceKind.CutAway);
-        var area = Box.Around(lines.Marks.Select(m => m.Bounds)).Grown(Aside * reduction);
+        var drawn = Box.Around(lines.Marks.Select(m => m.Bounds));
+        // Words stand above and below rather than make the picture smaller than its width asks for.
+        var beside = Math.Clamp((width - 2 * Border - drawn.Width / reduction) / 2, LeastAside, Aside) * reduction;
+        var area = new Box(drawn.Min - new Vector(beside, Aside * reduction), drawn.Max + new Vector(beside, Aside * reduction));
         var drawing = new PieceDrawing(piece, lines, reduction, area);
         drawing.AddTackNumbers();
         drawing.AddDatumLetters(height: 1.5 * textHeight, withHoles: false);

@@ -47,7 +47,7 @@ internal static class PieceLines
             var (held, turned) = bend.TangentLines;
             board.Add(LineKinds.Bend, Stroke(Path.Line(bend.From, bend.To)));
             board.Add(LineKinds.BendTangent, Stroke(held), Stroke(turned));
-            if (bend.InsideRadius > 0) board.Add(LineKinds.Sight, Stroke(bend.SightLine));
+            if (bend.HasSightLine) board.Add(LineKinds.Sight, Stroke(bend.SightLine));
         }
     }
 

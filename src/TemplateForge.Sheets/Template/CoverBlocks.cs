@@ -69,6 +69,7 @@ internal sealed record CoverBlocks(Modification Modification, double Height)
     public Block Checks(double width)
     {
         var checks = Modification.Pieces.SelectMany(p => p.Checks).ToList();
+        if (checks.Count == 0) return Block.Empty(width, 0);
         var number = WidthOf(["(10)"], width);
         var distance = WidthOf(checks.Select(Wording.Distance), width);
         var field = WidthOf(["on the work"], width);
