@@ -117,6 +117,17 @@ internal static class Wordings
 
     public static Complaint UnknownSection(Place place, string name, IEnumerable<string> known) => Unknown(place, name, "section", known);
 
+    public static Complaint NoShopFolder(Place place, string folder) =>
+        place.Complain($"There is no folder {Quoted(folder)} that can be read.", "Name the folder with the shop's own tables.");
+
+    public static Complaint NoTableInFolder(Place place, string folder, IEnumerable<string> known) =>
+        place.Complain($"{folder} has no table of a shop.", $"Put one or more of {string.Join(", ", known)} there.");
+
+    public static Complaint UnknownTableFile(Place place, string name, IEnumerable<string> known) =>
+        place.Complain(
+            $"{name} is no table of a shop.",
+            Spelling.Nearest(name, known, out var nearest) ? $"Did you mean {nearest}?" : $"The tables are {string.Join(", ", known)}.");
+
     public static Complaint UnknownShopEntry(Place place, string name, ShopTable table, IEnumerable<string> known) =>
         Unknown(place, name, $"{table.Entry} in the shop's table", known);
 

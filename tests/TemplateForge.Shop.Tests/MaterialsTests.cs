@@ -113,7 +113,7 @@ public class MaterialsTests
     [InlineData("machines.yaml", "kerf: 1.5 mm", "kerf: 30 mm", 23, 11)]
     [InlineData("processes.yaml", "plug_hole: {0.9 mm: 5 mm", "plug_hole: {3 mm: 5 mm", 10, 29)]
     [InlineData("processes.yaml", "tack_pitch: 30 mm", "tack_pitch: 30 deg", 8, 17)]
-    [InlineData("fasteners.yaml", "clearance: 4.5 mm", "clearence: 4.5 mm", 7, 5)]
+    [InlineData("fasteners.yaml", "clearance_medium: 4.5 mm", "clearence_medium: 4.5 mm", 7, 5)]
     [InlineData("fasteners.yaml", "{drill: 0.098 in, source: ", "{source: ", 60, 3)]
     [InlineData("machines.yaml", "nose_angle: 45 deg", "nose_angle: 45 mm", 15, 17)]
     [InlineData("machines.yaml", "length: 1250 mm", "length: 1 mm", 8, 13)]

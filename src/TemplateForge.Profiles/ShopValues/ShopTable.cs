@@ -11,9 +11,9 @@ internal sealed record ShopTable(string Entry, Func<ShopTables, ImmutableArray<s
     public static ShopTable Materials { get; } = new("material", shop => Ordered(shop.Materials.Keys));
     public static ShopTable Brakes { get; } = new("brake", shop => Ordered(shop.NamedBrakes.Select(b => b.Name)));
     public static ShopTable Cutters { get; } = new("cutter", shop => Ordered(shop.Cutters.Keys));
-    public static ShopTable Processes { get; } = new("process", shop => Ordered(shop.Processes.Keys));
+    public static ShopTable Processes { get; } = new("welding process", shop => Ordered(shop.Processes.Keys));
     public static ShopTable Bolts { get; } = new("bolt", shop => Ordered(shop.Bolts.Keys));
-    public static ShopTable Rivets { get; } = new("rivet", shop => Ordered(shop.Rivets.Keys));
+    public static ShopTable Rivets { get; } = new("solid rivet", shop => Ordered(shop.Rivets.Keys));
 
     /// <summary>The entry that a word means: hyphens and underscores are alike, for the words of a choice have no hyphens.</summary>
     public bool TryEntry(ShopTables shop, string word, out string entry)

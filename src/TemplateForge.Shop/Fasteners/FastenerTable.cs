@@ -10,7 +10,7 @@ internal static class FastenerTable
     private static readonly ImmutableArray<(string Key, FastenerHole Hole)> BoltHoles =
     [
         ("clearance_fine", FastenerHole.ClearanceFine),
-        ("clearance", FastenerHole.ClearanceMedium),
+        ("clearance_medium", FastenerHole.ClearanceMedium),
         ("clearance_coarse", FastenerHole.ClearanceCoarse),
         ("tapping_drill", FastenerHole.Tapping),
     ];
@@ -24,7 +24,7 @@ internal static class FastenerTable
     public static (ImmutableDictionary<string, Fastener> Bolts, ImmutableDictionary<string, Fastener> Rivets) Read(
         Fields table, ICollection<Complaint> complaints)
     {
-        var fasteners = (Read(table, "bolts", "bolt", BoltHoles, complaints), Read(table, "rivets", "rivet", RivetHoles, complaints));
+        var fasteners = (Read(table, "bolts", "bolt", BoltHoles, complaints), Read(table, "rivets", "solid rivet", RivetHoles, complaints));
         table.Done();
         return fasteners;
     }

@@ -10,7 +10,7 @@ internal static class ProcessTable
     public static ImmutableDictionary<string, WeldingProcess> Read(Fields table, ICollection<Complaint> complaints)
     {
         var processes = ImmutableDictionary.CreateBuilder<string, WeldingProcess>(StringComparer.Ordinal);
-        foreach (var (name, entry) in ShopFields.Entries(table, "processes", "process", complaints))
+        foreach (var (name, entry) in ShopFields.Entries(table, "processes", "welding process", complaints))
         {
             processes[name.Text] = new(
                 name.Text,
