@@ -43,7 +43,7 @@ public class ShopValuesTests
     [InlineData("clearance_hole_fine, of: M5", "5.3 mm")]
     [InlineData("clearance_hole, of: {by: metal, dc01: M5, en_aw_5052_h32: M6}", "5.5 mm")]
     [InlineData("clearance_hole_coarse, of: M5", "5.8 mm")]
-    [InlineData("tapping_drill, of: M5", "4.2 mm")]
+    [InlineData("tapping_drill, of: m5", "4.2 mm")]
     [InlineData("rivet_hole, of: inch_1_8", "3.264 mm")]
     public void A_value_is_that_of_the_table(string value, string expected) =>
         Assert.Equal(expected, Read(value).Make().Pieces[0].Notes.Single());

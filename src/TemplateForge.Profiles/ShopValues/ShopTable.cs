@@ -13,13 +13,16 @@ internal sealed record ShopTable(string Entry, Func<ShopTables, ImmutableArray<s
     public static ShopTable Cutters { get; } = new("cutter", shop => Ordered(shop.Cutters.Keys));
     public static ShopTable Processes { get; } = new("welding process", shop => Ordered(shop.Processes.Keys));
     public static ShopTable Bolts { get; } = new("bolt", shop => Ordered(shop.Bolts.Keys));
-    public static ShopTable Rivets { get; } = new("solid rivet", shop => Ordered(shop.Rivets.Keys));
+    public static ShopTable Rivets { get; } = new("rivet", shop => Ordered(shop.Rivets.Keys));
 
-    /// <summary>The entry that a word means: hyphens and underscores are alike, for the words of a choice have no hyphens.</summary>
+    /// <summary>The entry that a word means. Hyphens and underscores are alike, for the words of a choice have no hyphens; so are m6 and M6.</summary>
     public bool TryEntry(ShopTables shop, string word, out string entry)
     {
-        entry = Names(shop).FirstOrDefault(name => name == word || name.Replace('-', '_') == word.Replace('-', '_'), "");
+        var names = Names(shop);
+        entry = names.Contains(word) ? word : names.FirstOrDefault(name => Plain(name) == Plain(word), "");
         return entry.Length > 0;
+
+        static string Plain(string name) => name.Replace('-', '_').ToUpperInvariant();
     }
 
     private static ImmutableArray<string> Ordered(IEnumerable<string> names) => [.. names.Order(StringComparer.Ordinal)];

@@ -24,7 +24,7 @@ internal static class FastenerTable
     public static (ImmutableDictionary<string, Fastener> Bolts, ImmutableDictionary<string, Fastener> Rivets) Read(
         Fields table, ICollection<Complaint> complaints)
     {
-        var fasteners = (Read(table, "bolts", "bolt", BoltHoles, complaints), Read(table, "rivets", "solid rivet", RivetHoles, complaints));
+        var fasteners = (Read(table, "bolts", "bolt", BoltHoles, complaints), Read(table, "rivets", "rivet", RivetHoles, complaints));
         table.Done();
         return fasteners;
     }
