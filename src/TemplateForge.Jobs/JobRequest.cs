@@ -8,6 +8,7 @@ namespace TemplateForge.Jobs;
 public sealed record JobRequest
 {
     public required TextFile Profile { get; init; }
+    /// <summary>The shop's tables; a table that is there twice, the library's and the shop's own, in that order.</summary>
     public required ImmutableArray<TextFile> ShopFiles { get; init; }
     public ImmutableArray<Setting> Settings { get; init; } = [];
 

@@ -32,7 +32,7 @@ internal static class ProfileReader
         Field.May("arrows", Holds.NamesOf(Holds.Literal), "the way to somewhere in the drawing"),
         Field.May("parameters", Holds.NamesOf(Holds.Defined("parameter")), "what the fabricator sets per job"),
         Field.May("tables", Holds.NamesOf(Holds.Group(TableReader.Word)), "rows of values, of which a word or a size chooses one"),
-        Field.May("values", Holds.NamesOf(Holds.AnyOf(Holds.Expression, Holds.Group(TableReader.ColumnWord))), "values worked out from others"),
+        Field.May("values", Holds.NamesOf(Holds.AnyOf([Holds.Expression, Holds.Group(TableReader.ColumnWord), .. ShopValueReader.Words.Select(Holds.Group)])), "values worked out from others"),
         Field.May("sections", Holds.NamesOf(Holds.Group(SectionReader.Word)), "bent sheets seen on their edge"),
         Field.May("shapes", Holds.NamesOf(Holds.Defined("shape")), "shapes by their names"),
         Field.May("paths", Holds.NamesOf(Holds.Defined("steps")), "open runs of lines and arcs, to go along or to cut along"),
@@ -80,7 +80,7 @@ internal static class ProfileReader
         {
             Parameters = [.. parameters.Entries.Select(e => ParameterReader.Read(e.Key, e.Value, reading))],
             Tables = Named(tables, e => TableReader.Read(e.Name, e.Node, reading)),
-            Values = Named(values, e => ValueReader.Read(e.Node, reading)),
+            Values = Named(values, e => ValueReader.Read(e.Node, shop, reading)),
             Sections = Named(sections, e => SectionReader.Read(reading, e.Node, shop)),
             Shapes = Named(shapes, e => ShapeReader.Read(reading, e.Node)),
             Paths = Named(paths, e => OutlineReader.ReadPath(reading, e.Node)),

@@ -117,8 +117,30 @@ internal static class Wordings
 
     public static Complaint UnknownSection(Place place, string name, IEnumerable<string> known) => Unknown(place, name, "section", known);
 
-    public static Complaint UnknownMaterial(Place place, string name, IEnumerable<string> known) =>
-        Unknown(place, name, "material in the shop's table", known);
+    public static Complaint NoShopFolder(Place place, string folder) =>
+        place.Complain($"There is no folder {Quoted(folder)} that can be read.", "Name the folder with the shop's own tables.");
+
+    public static Complaint NoTableInFolder(Place place, string folder, IEnumerable<string> known) =>
+        place.Complain($"{folder} has no table of a shop.", $"Put one or more of {string.Join(", ", known)} there.");
+
+    public static Complaint UnknownTableFile(Place place, string name, IEnumerable<string> known) =>
+        place.Complain(
+            $"{name} is no table of a shop.",
+            Spelling.Nearest(name, known, out var nearest) ? $"Did you mean {nearest}?" : $"The tables are {string.Join(", ", known)}.");
+
+    public static Complaint UnknownShopEntry(Place place, string name, ShopTable table, IEnumerable<string> known) =>
+        Unknown(place, name, $"{table.Entry} in the shop's table", known);
+
+    public static Complaint UnknownShopWord(Place place, string name, IEnumerable<string> known) => Unknown(place, name, "value of the shop", known);
+
+    public static Complaint ShopDoesNotSay(Place place, ShopWord word, string entry, ImmutableArray<double> sizes)
+    {
+        var given = word.Sizes.Zip(sizes, (name, size) => $"{name.Replace('_', ' ')} {Mm(size)}");
+        var where = sizes.IsEmpty ? "" : $" for {string.Join(" and ", given)}";
+        return place.Complain(
+            $"The shop's table says nothing of the {word.Name} of {entry}{where}.",
+            $"Add it to the entry {entry} in the shop's own table, or choose another {word.Table.Entry}.");
+    }
 
     public static Complaint KFactorBelongsToItsRule(Place place) =>
         place.Complain("k_factor is given, but flat lengths are reckoned by another rule.", "Leave k_factor out, or write reckoned_by: k_factor.");

@@ -24,6 +24,21 @@ public sealed record ShopTables
     /// <summary>Sheet metals by the names that profiles call them; none where the shop has no such table.</summary>
     public ImmutableDictionary<string, Material> Materials { get; init; } = ImmutableDictionary<string, Material>.Empty;
 
+    /// <summary>Brakes by their names, in the order of the table; the first is the one that is used.</summary>
+    public ImmutableArray<(string Name, Brake Brake)> NamedBrakes { get; init; } = [];
+
     /// <summary>In the order of the table; the first is the one that is used.</summary>
-    public ImmutableArray<Brake> Brakes { get; init; } = [];
+    public ImmutableArray<Brake> Brakes => [.. NamedBrakes.Select(b => b.Brake)];
+
+    /// <summary>What cuts sheet, by name.</summary>
+    public ImmutableDictionary<string, Cutter> Cutters { get; init; } = ImmutableDictionary<string, Cutter>.Empty;
+
+    /// <summary>Welding processes by name.</summary>
+    public ImmutableDictionary<string, WeldingProcess> Processes { get; init; } = ImmutableDictionary<string, WeldingProcess>.Empty;
+
+    /// <summary>Bolts by their size.</summary>
+    public ImmutableDictionary<string, Fastener> Bolts { get; init; } = ImmutableDictionary<string, Fastener>.Empty;
+
+    /// <summary>Rivets by their size.</summary>
+    public ImmutableDictionary<string, Fastener> Rivets { get; init; } = ImmutableDictionary<string, Fastener>.Empty;
 }

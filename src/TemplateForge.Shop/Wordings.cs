@@ -25,6 +25,28 @@ public static class Wordings
     public static Complaint YesOrNoWanted(Place place, string name, string word) =>
         place.Complain($"{name} is {word}, but takes yes or no.", "Write yes or no.");
 
+    public static Complaint NotAName(Place place, string name) =>
+        place.Complain(
+            $"{(name.Length == 0 ? "empty" : name)} cannot be the name of an entry.",
+            "Use letters, digits, hyphens and underscores, a letter first, at most 40 characters.");
+
+    public static Complaint CoatingWithoutZinc(Place place) =>
+        place.Complain("A coating is given, but zinc is no.", "Write zinc: yes, or take the coating away.");
+
+    public static Complaint FaceOverHalf(Place place, double one, double both) =>
+        place.Complain(
+            FormattableString.Invariant($"One face is said to have {one:0.#} g/m² at least, which is more than half of {both:0.#} g/m² on both."),
+            "Write what both faces have together, and what the worse of them has at least.");
+
+    public static Complaint UnknownSpringback(Place place, string word, IEnumerable<string> known) =>
+        place.Complain($"There is no springback of {word} in the table.", $"Choose one of {string.Join(", ", known)}, or leave it out.");
+
+    public static Complaint ThicknessTwice(Place place, string name, string thickness) =>
+        place.Complain($"{name} has a row for {thickness} already.", "Keep one of the two.");
+
+    public static Complaint NoHole(Place place, string name, IEnumerable<string> holes) =>
+        place.Complain($"Nothing is said of what is drilled for {name}.", $"Give one or more of {string.Join(", ", holes)}.");
+
     public static Complaint OutOfRange(Place place, string name, Quantity value, Quantity least, Quantity most) =>
         place.Complain($"{name} is {value}, but takes {least} to {most}.", $"Bring {name} within {least} to {most}.");
 }

@@ -11,9 +11,9 @@ namespace TemplateForge.Cli.Tests;
 public sealed class ArchitectureTests
 {
     // Words of the profile language (a circle has a diameter, a datum a hole, a bend an inside radius) and of the shop's tables (a brake
-    // has a length) that are names of parameters as well.
+    // has a length, a way to weld a gap, a bolt its hole) that are names of parameters as well.
     private static readonly ImmutableArray<string> WordsOfTheLanguage =
-        ["corner_radius", "diameter", "hole", "inside_radius", "length", "pitch", "width"];
+        ["bolt", "corner_radius", "diameter", "hole", "inside_radius", "length", "pitch", "plug_hole", "tack_pitch", "weld_gap", "width"];
 
     private static readonly string Root = FindRoot();
 

@@ -14,20 +14,21 @@ internal static class CheckProfileCommand
     public static Command Create(Terminal terminal, CancellationToken cancellation)
     {
         var files = new Argument<string[]>("file") { Description = "A profile's .yaml file.", Arity = ArgumentArity.OneOrMore };
-        var json = CommonOptions.Json();
-        var command = new Command(Name, "Read profiles, try every choice in them, and tell all that is wrong.") { files, json };
+        var (shop, json) = (CommonOptions.Shop(), CommonOptions.Json());
+        var command = new Command(Name, "Read profiles, try every choice in them, and tell all that is wrong.") { files, shop, json };
         command.SetAction(parsed =>
         {
-            var line = new CommandLine(parsed.Tokens.Select(t => t.Value).ToList(), []);
-            return Run([.. parsed.GetRequiredValue(files)], line, parsed.GetValue(json), terminal, cancellation);
+            var line = new CommandLine(parsed.Tokens.Select(t => t.Value).ToList(), [shop.Name]);
+            return Run([.. parsed.GetRequiredValue(files)], line, line.Single(shop.Name), parsed.GetValue(json), terminal, cancellation);
         });
         return command;
     }
 
-    private static int Run(ImmutableArray<string> files, CommandLine line, bool asJson, Terminal terminal, CancellationToken cancellation)
+    private static int Run(
+        ImmutableArray<string> files, CommandLine line, Choice shop, bool asJson, Terminal terminal, CancellationToken cancellation)
     {
         var complaints = new List<Complaint>();
-        if (!Bench.TryOpen(terminal, complaints, out var bench)) return ComplaintPrinter.Refuse(complaints, asJson, terminal);
+        if (!Bench.TryOpen(terminal, shop, complaints, out var bench)) return ComplaintPrinter.Refuse(complaints, asJson, terminal);
 
         var isSound = new List<CheckedFile>();
         foreach (var named in files)

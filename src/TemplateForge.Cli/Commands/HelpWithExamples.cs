@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.CommandLine.Help;
 using System.CommandLine.Invocation;
 using TemplateForge.Fabrication;
+using TemplateForge.Jobs;
 using TemplateForge.Profiles;
 
 namespace TemplateForge.Cli.Commands;
@@ -42,7 +43,7 @@ internal sealed class HelpWithExamples(HelpAction help, Terminal terminal) : Syn
     private (string Profile, string Setting) FromTheLibrary()
     {
         var (profile, setting) = ("PROFILE", "NAME=VALUE");
-        if (!Bench.TryOpen(terminal, [], out var bench) || bench.Library.Entries.IsEmpty) return (profile, setting);
+        if (!Bench.TryOpen(terminal, Choice.Open, [], out var bench) || bench.Library.Entries.IsEmpty) return (profile, setting);
         var entry = bench.Library.Entries[0];
         if (!Profile.TryRead(entry.File, bench.Shop, [], out var read)) return (entry.Name, setting);
         var measured = read.Parameters.FirstOrDefault(p => p.Source == ValueSource.Measured && p.Unit.Length > 0);

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using TemplateForge.Cli.Printing;
+using TemplateForge.Jobs;
 using TemplateForge.Notation;
 using TemplateForge.Profiles;
 
@@ -14,16 +15,20 @@ internal static class ListCommand
     public static Command Create(Terminal terminal)
     {
         var words = new Argument<string[]>("words") { Description = "Show only profiles that have all these words.", Arity = ArgumentArity.ZeroOrMore };
-        var json = CommonOptions.Json();
-        var command = new Command(Name, "List the profiles in the library.") { words, json };
-        command.SetAction(parsed => Run([.. parsed.GetValue(words) ?? []], parsed.GetValue(json), terminal));
+        var (shop, json) = (CommonOptions.Shop(), CommonOptions.Json());
+        var command = new Command(Name, "List the profiles in the library.") { words, shop, json };
+        command.SetAction(parsed =>
+        {
+            var line = new CommandLine(parsed.Tokens.Select(t => t.Value).ToList(), [shop.Name]);
+            return Run([.. parsed.GetValue(words) ?? []], line.Single(shop.Name), parsed.GetValue(json), terminal);
+        });
         return command;
     }
 
-    private static int Run(ImmutableArray<string> words, bool asJson, Terminal terminal)
+    private static int Run(ImmutableArray<string> words, Choice shop, bool asJson, Terminal terminal)
     {
         var complaints = new List<Complaint>();
-        if (!Bench.TryOpen(terminal, complaints, out var bench)) return ComplaintPrinter.Refuse(complaints, asJson, terminal);
+        if (!Bench.TryOpen(terminal, shop, complaints, out var bench)) return ComplaintPrinter.Refuse(complaints, asJson, terminal);
 
         var found = ImmutableArray.CreateBuilder<ListedProfile>();
         foreach (var entry in bench.Library.Entries)

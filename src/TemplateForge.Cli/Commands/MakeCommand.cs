@@ -53,7 +53,7 @@ internal sealed class MakeCommand
 
     private int MakeAgain(Choice job)
     {
-        foreach (var option in (Option[])[options.Set, options.Hand, options.MeasuredOn, options.Paper])
+        foreach (var option in (Option[])[options.Set, options.Hand, options.MeasuredOn, options.Paper, options.Shop])
             if (line.Single(option.Name) is { IsMade: true } given) complaints.Add(Wordings.NotWithJob(given.Place, option.Name));
         if (complaints.Count > 0)
         {
@@ -71,12 +71,12 @@ internal sealed class MakeCommand
     {
         request = null;
         var settings = line.Settings(options.Set.Name, complaints);
-        if (!Bench.TryOpen(terminal, complaints, out var bench)) return false;
+        if (!Bench.TryOpen(terminal, line.Single(options.Shop.Name), complaints, out var bench)) return false;
         if (!bench.TryFind(terminal, named, line.PlaceOf(named), complaints, out var profile)) return false;
         request = new()
         {
             Profile = profile,
-            ShopFiles = bench.Library.ShopFiles,
+            ShopFiles = bench.ShopFiles,
             Settings = settings,
             Hand = line.Single(options.Hand.Name),
             MeasuredOn = line.Single(options.MeasuredOn.Name),

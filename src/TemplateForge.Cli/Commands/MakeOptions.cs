@@ -29,6 +29,8 @@ internal sealed class MakeOptions
         HelpName = "name",
     };
 
+    public Option<string> Shop { get; } = CommonOptions.Shop();
+
     public Option<string> JobFile { get; } = new("--job")
     {
         Description = "Make a job again from its job.json, whatever the library says by now.",
@@ -51,5 +53,5 @@ internal sealed class MakeOptions
     public Option<bool> Json { get; } = CommonOptions.Json();
 
     /// <summary>The options that a value follows.</summary>
-    public IReadOnlyList<Option> Valued => [Set, Hand, MeasuredOn, Paper, JobFile, Out];
+    public IReadOnlyList<Option> Valued => [Set, Hand, MeasuredOn, Paper, Shop, JobFile, Out];
 }

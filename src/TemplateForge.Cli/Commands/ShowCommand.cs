@@ -1,5 +1,6 @@
 using System.CommandLine;
 using TemplateForge.Cli.Printing;
+using TemplateForge.Jobs;
 using TemplateForge.Notation;
 using TemplateForge.Profiles;
 
@@ -13,20 +14,20 @@ internal static class ShowCommand
     public static Command Create(Terminal terminal)
     {
         var named = new Argument<string>("profile") { Description = "Its name in the library, or a .yaml file." };
-        var json = CommonOptions.Json();
-        var command = new Command(Name, "Show what a profile makes and the values that it asks for.") { named, json };
+        var (shop, json) = (CommonOptions.Shop(), CommonOptions.Json());
+        var command = new Command(Name, "Show what a profile makes and the values that it asks for.") { named, shop, json };
         command.SetAction(parsed =>
         {
-            var line = new CommandLine(parsed.Tokens.Select(t => t.Value).ToList(), []);
-            return Run(parsed.GetRequiredValue(named), line, parsed.GetValue(json), terminal);
+            var line = new CommandLine(parsed.Tokens.Select(t => t.Value).ToList(), [shop.Name]);
+            return Run(parsed.GetRequiredValue(named), line, line.Single(shop.Name), parsed.GetValue(json), terminal);
         });
         return command;
     }
 
-    private static int Run(string named, CommandLine line, bool asJson, Terminal terminal)
+    private static int Run(string named, CommandLine line, Choice shop, bool asJson, Terminal terminal)
     {
         var complaints = new List<Complaint>();
-        if (!Bench.TryOpen(terminal, complaints, out var bench)
+        if (!Bench.TryOpen(terminal, shop, complaints, out var bench)
             || !bench.TryFind(terminal, named, line.PlaceOf(named), complaints, out var file)
             || !Profile.TryRead(file, bench.Shop, complaints, out var profile))
         {

@@ -24,6 +24,12 @@ namespace TemplateForge.Fabrication;
 public sealed record Brake(
     string Name, double Length, double TableDepth, double LeafWidth, double NoseDepth, double NoseHeight, Angle NoseAngle)
 {
+    /// <summary>The thickest sheet that it bends, in mm; without end where nobody has said.</summary>
+    public double GreatestThickness { get; init; } = double.PositiveInfinity;
+
+    /// <summary>Radius of the edge of the nose bar, in mm: the least inside radius that it makes.</summary>
+    public double NoseRadius { get; init; }
+
     // No leg passes below the table.
     private const double Deep = 1e4;
 

@@ -20,6 +20,11 @@ public static class SectionWarnings
             FormattableString.Invariant($"The bend is {bendLength:0.#} mm long; {brake.Name} bends {brake.Length:0.#} mm."),
             At(bend.Middle),
             "the shop's brake")),
+        .. flat.Bends.Where(_ => flat.Section.Thickness > brake.GreatestThickness + Tolerance.Length).Select(bend => new Warning(
+            "sheet thicker than the brake takes",
+            FormattableString.Invariant($"The sheet is {flat.Section.Thickness:0.##} mm thick; {brake.Name} bends {brake.GreatestThickness:0.##} mm."),
+            At(bend.Middle),
+            "the shop's brake")),
     ];
 
     /// <summary>What fouls in a bending order, and legs of the finished section that run through each other.</summary>

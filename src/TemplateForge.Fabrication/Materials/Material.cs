@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace TemplateForge.Fabrication;
 
 /// <summary>A sheet metal as a shop knows it.</summary>
@@ -15,6 +17,23 @@ public sealed record Material(
 {
     /// <summary>Of a piece of which nobody has said what it is made; it has no weight and no limits.</summary>
     public static Material Unstated { get; } = new("", "", MetalFamily.Other, 0, 0, 0, double.PositiveInfinity, false);
+
+    /// <summary>The zinc on it, where <see cref="IsZincCoated"/> and somebody has said how much.</summary>
+    public ZincCoating Zinc { get; init; }
+
+    /// <summary>Its row in the table of <see cref="Fabrication.Springback"/>; empty where it has none.</summary>
+    public string SpringbackRow { get; init; } = "";
+
+    /// <summary>The thicknesses in which it is sold, from the thinnest up; none where nobody has said.</summary>
+    public ImmutableArray<SheetThickness> Thicknesses { get; init; } = [];
+
+    /// <summary>The thinnest sheet that is sold and is no thinner than this, in mm.</summary>
+    /// <returns>Whether there is one.</returns>
+    public bool TryThickness(double atLeast, out SheetThickness thickness)
+    {
+        thickness = Thicknesses.FirstOrDefault(t => t.Millimetres >= atLeast - Geometry.Tolerance.Length);
+        return thickness.Millimetres > 0;
+    }
 
     /// <summary>Weight in kg of a flat piece.</summary>
     /// <param name="area">In mm².</param>

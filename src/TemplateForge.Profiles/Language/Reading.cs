@@ -108,12 +108,27 @@ internal sealed class Reading(ProfileNames names, ICollection<Complaint> complai
     }
 
     /// <summary>A sheet metal of the shop's table.</summary>
-    public Material Material(Node node, ShopTables shop)
+    public Chosen<Material> Material(Node node, ShopTables shop)
     {
-        var name = node is ScalarNode scalar ? scalar.Text : "";
-        if (shop.Materials.TryGetValue(name, out var material)) return material;
-        Complain(Wordings.UnknownMaterial(node.Place, name, shop.Materials.Keys.Order(StringComparer.Ordinal)));
-        return Fabrication.Material.Unstated;
+        var entry = ShopEntry(node, ShopTable.Materials, shop);
+        return new(entry.By, entry.Place, entry.Options.ToImmutableDictionary(
+            o => o.Key, o => shop.Materials.GetValueOrDefault(o.Value, Fabrication.Material.Unstated), StringComparer.Ordinal));
+    }
+
+    /// <summary>An entry of one of the shop's tables: by its name, by a parameter whose words are names of entries, or one for each word
+    /// of a choice.</summary>
+    public Chosen<string> ShopEntry(Node node, ShopTable table, ShopTables shop)
+    {
+        var options = node is ScalarNode scalar ? names.OptionsOf(scalar.Text) : [];
+        return options.IsEmpty
+            ? Chosen(node, n => EntryOf(n.Place, n is ScalarNode name ? name.Text : ""))
+            : new(((ScalarNode)node).Text, node.Place, options.Distinct().ToImmutableDictionary(o => o, o => EntryOf(node.Place, o), StringComparer.Ordinal));
+
+        string EntryOf(Place place, string word)
+        {
+            if (!table.TryEntry(shop, word, out var entry)) Complain(Wordings.UnknownShopEntry(place, word, table, table.Names(shop)));
+            return entry;
+        }
     }
 
     public ShapeName Shape(Node node)

@@ -37,7 +37,7 @@ internal static class SectionReader
 
     public static Word Word { get; } = new("section", "a bent sheet seen on its edge",
         Field.Must("thickness", Holds.Expression, "sheet thickness"),
-        Field.Must("material", Holds.ByChoice(Holds.Name), "what it is made of, by its name in the shop's table"),
+        Field.Must("material", Holds.ByChoice(Holds.Name), "what it is made of, by its name in the shop's table or by a parameter"),
         Field.Must("inside_radius", Holds.Expression, "inside radius of its bends"),
         Field.Must("reckoned_by", Holds.OneOf([.. BendRules.Words]), "the rule by which flat lengths are reckoned"),
         Field.May("k_factor", Holds.Expression, "if not the material's: where the line lies that keeps its length, in thicknesses from the inside"),
@@ -60,7 +60,7 @@ internal static class SectionReader
             Rule = rule,
             KFactor = hasFactor ? [reading.Number(factor)] : [],
             Material = fields.Required("material", out var material)
-                ? reading.Chosen(material, m => reading.Material(m, shop))
+                ? reading.Material(material, shop)
                 : Chosen<Material>.Always(Material.Unstated, fields.Place),
             Brakes = shop.Brakes,
             Springback = fields.Optional("springback", out var springback) ? reading.Number(springback) : reading.Standing("1", fields.Place),

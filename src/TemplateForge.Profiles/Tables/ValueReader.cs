@@ -1,9 +1,10 @@
 using System.Collections.Immutable;
 using TemplateForge.Notation;
+using TemplateForge.Shop;
 
 namespace TemplateForge.Profiles;
 
-/// <summary>Reads derived values: an expression, one for each word of a choice, or the column of a table.</summary>
+/// <summary>Reads derived values: an expression, one for each word of a choice, the column of a table, or a value of the shop.</summary>
 internal static class ValueReader
 {
     /// <summary>Makes a value known, with what it is.</summary>
@@ -14,6 +15,11 @@ internal static class ValueReader
             names.AddValue(name, names.ColumnsOf(table).GetValueOrDefault(column, Dimension.Number), complaints);
             return;
         }
+        if (ShopValueReader.TryDimension(node, out var dimension))
+        {
+            names.AddValue(name, dimension, complaints);
+            return;
+        }
         // What cannot be read is complained of when the value is read; what it is stays open until then.
         var expressions = Branches(node).OfType<ScalarNode>()
             .Select(s => Expression.TryRead(s.Writing, new List<Complaint>(), out var expression) ? expression : null)
@@ -22,11 +28,12 @@ internal static class ValueReader
         else names.AddValue(name, expressions, complaints);
     }
 
-    public static ValueRecipe Read(Node node, Reading reading)
+    public static ValueRecipe Read(Node node, ShopTables shop, Reading reading)
     {
         if (node is not MappingNode || Reading.IsChosen(node)) return new TermValue(reading.OfAnyKind(node).Term);
         var nothing = new TermValue(reading.Standing("0", node.Place));
-        if (!reading.TryOpen(node, "The value", TableReader.ColumnWord, out var fields)) return nothing;
+        if (!reading.TryOpen(node, "The value", [TableReader.ColumnWord, ShopValueReader.WordFor(node)], out var fields, out var word)) return nothing;
+        if (word != TableReader.ColumnWord) return ShopValueReader.Read(fields, shop, reading);
         if (!(fields.RequiredText("column", out var column) & fields.RequiredText("of", out var table))) return nothing;
         var columns = reading.Names.ColumnsOf(table.Text);
         if (!reading.Names.Tables.Contains(table.Text)) reading.Complain(Wordings.UnknownTable(table.Place, table.Text, reading.Names.Tables));

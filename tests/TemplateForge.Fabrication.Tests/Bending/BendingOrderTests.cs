@@ -116,6 +116,15 @@ public class BendingOrderTests
             warnings,
             SectionWarnings.Of(Flat(1.5, new(40), Square(BendWay.Up, 25)), Mild, length, Finger).Count(w => w.Rule == "bend longer than the brake"));
 
+    [Theory]
+    [InlineData(1.5, 0)]
+    [InlineData(1.4, 1)]
+    public void Sheet_thicker_than_the_brake_takes_is_warned_of(double greatest, int warnings) =>
+        Assert.Equal(
+            warnings,
+            SectionWarnings.Of(Flat(1.5, new(40), Square(BendWay.Up, 25)), Mild, 1000, Finger with { GreatestThickness = greatest })
+                .Count(w => w.Rule == "sheet thicker than the brake takes"));
+
     [Fact]
     public void Soft_sheet_takes_a_closed_hem_and_hard_sheet_does_not()
     {

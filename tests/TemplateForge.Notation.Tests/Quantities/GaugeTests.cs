@@ -25,24 +25,38 @@ public class GaugeTests
     // The usual table of galvanised sheet, from memory.
     [Theory]
     [InlineData(10, 0.1382)]
+    [InlineData(11, 0.1233)]
     [InlineData(12, 0.1084)]
+    [InlineData(13, 0.0934)]
     [InlineData(14, 0.0785)]
+    [InlineData(15, 0.0710)]
     [InlineData(16, 0.0635)]
+    [InlineData(17, 0.0575)]
     [InlineData(18, 0.0516)]
+    [InlineData(19, 0.0456)]
     [InlineData(20, 0.0396)]
+    [InlineData(21, 0.0366)]
     [InlineData(22, 0.0336)]
+    [InlineData(23, 0.0306)]
     [InlineData(24, 0.0276)]
     public void Galvanised_sheet_is_thicker_by_its_zinc(int gauge, double inches) => Agrees(gauge, "galvanised", inches, 0.00005);
 
     // ASTM B258, as printed to four decimals in wire tables.
     [Theory]
     [InlineData(10, 0.1019)]
+    [InlineData(11, 0.0907)]
     [InlineData(12, 0.0808)]
+    [InlineData(13, 0.0720)]
     [InlineData(14, 0.0641)]
+    [InlineData(15, 0.0571)]
     [InlineData(16, 0.0508)]
+    [InlineData(17, 0.0453)]
     [InlineData(18, 0.0403)]
+    [InlineData(19, 0.0359)]
     [InlineData(20, 0.0320)]
+    [InlineData(21, 0.0285)]
     [InlineData(22, 0.0253)]
+    [InlineData(23, 0.0226)]
     [InlineData(24, 0.0201)]
     public void Aluminium_follows_the_American_Wire_Gauge(int gauge, double inches) => Agrees(gauge, "aluminium", inches, 0.00005);
 

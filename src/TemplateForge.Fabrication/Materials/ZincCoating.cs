@@ -1,0 +1,16 @@
+namespace TemplateForge.Fabrication;
+
+/// <summary>The zinc on a galvanised sheet.</summary>
+/// <param name="BothFaces">What a designation as Z275 says: g/m² on both faces together, the mean of three spots.</param>
+/// <param name="LeastOnOneFace">What one face has at least, in g/m²; less than half, for zinc does not lie evenly.</param>
+public readonly record struct ZincCoating(double BothFaces, double LeastOnOneFace)
+{
+    /// <summary>7.14 g/m² of zinc are 1 µm: as ASTM A653 converts.</summary>
+    private const double GramsForAMicrometre = 7.14;
+
+    /// <summary>Of sheet that has none, or of which nobody has said how much.</summary>
+    public static ZincCoating None => default;
+
+    /// <summary>How thick the zinc is on a face, in µm, where it lies evenly on both.</summary>
+    public double MicrometresOnAFace => BothFaces / 2 / GramsForAMicrometre;
+}

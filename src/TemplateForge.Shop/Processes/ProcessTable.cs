@@ -1,0 +1,28 @@
+using System.Collections.Immutable;
+using TemplateForge.Fabrication;
+using TemplateForge.Notation;
+
+namespace TemplateForge.Shop;
+
+/// <summary>Reads <c>processes.yaml</c>: how the shop welds.</summary>
+internal static class ProcessTable
+{
+    public static ImmutableDictionary<string, WeldingProcess> Read(Fields table, ICollection<Complaint> complaints)
+    {
+        var processes = ImmutableDictionary.CreateBuilder<string, WeldingProcess>(StringComparer.Ordinal);
+        foreach (var (name, entry) in ShopFields.Entries(table, "processes", "welding process", complaints))
+        {
+            processes[name.Text] = new(
+                name.Text,
+                ShopFields.Words(entry, "title"),
+                ShopFields.ByThickness(entry, "weld_gap", least: 0, most: 20, complaints),
+                ShopFields.Length(entry, "tack_pitch", least: 5, most: 500, complaints),
+                ShopFields.Length(entry, "zinc_strip", least: 0, most: 200, complaints),
+                ShopFields.ByThickness(entry, "plug_hole", least: 2, most: 50, complaints));
+            entry.RequiredText("source", out _); // for whoever reads the table
+            entry.Done();
+        }
+        table.Done();
+        return processes.ToImmutable();
+    }
+}
