@@ -1,0 +1,112 @@
+using System.Collections.Immutable;
+using TemplateForge.Geometry;
+
+namespace TemplateForge.Fabrication;
+
+/// <summary>A flanged sheet laid flat: the blank, its bends, and what a foreman would say of its flanges.</summary>
+public sealed class FlangedBlank
+{
+    // What the flat of two flanges may share: they touch where one goes on smoothly from the other.
+    private const double Touching = 0.001;
+
+    private readonly ImmutableArray<FlangeStrip> _strips;
+
+    private FlangedBlank(FlangedSheet sheet, Region shape, ImmutableArray<FlangeStrip> strips) => (Sheet, Shape, _strips) = (sheet, shape, strips);
+
+    public FlangedSheet Sheet { get; }
+
+    /// <summary>The flat blank: the base, its flanges, the reliefs taken out.</summary>
+    public Region Shape { get; }
+
+    /// <summary>How far the free edges of flanges along arcs are stretched or shrunk.</summary>
+    public ImmutableArray<FlangeStrain> Strains => [.. _strips.Where(s => !s.Edge.Side.IsLine).Select(FlangeStrain.Of)];
+
+    /// <summary>Lays a sheet flat.</summary>
+    /// <param name="sheet">The sheet.</param>
+    /// <param name="blank">The blank.</param>
+    /// <param name="faults">Why it cannot be laid flat.</param>
+    public static bool TryLayFlat(FlangedSheet sheet, out FlangedBlank blank, out ImmutableArray<FlangeFault> faults)
+    {
+        blank = null!;
+        if (!FlangeStrips.TryLay(sheet, out var strips, out var corners, out faults)) return false;
+        var flanges = strips.Select(s => Combination.Union(s.Outlines.Select(Region.Of))).ToList();
+        var reliefs = corners.SelectMany(c => c.Relief()).Concat(strips.SelectMany(ReliefCuts.Of)).Select(Region.Of);
+        var flat = Combination.Union([sheet.Base.Subtract(corners.SelectMany(c => c.CutAway()).Select(Region.Of)), .. flanges]);
+        faults = Overlaps(sheet, strips, flanges);
+        if (!faults.IsEmpty) return false;
+        blank = new(sheet, flat.Subtract(reliefs), strips);
+        return true;
+    }
+
+    /// <summary>The straight bends, in the order of bending: what lies outermost is bent first.</summary>
+    public ImmutableArray<BendLine> BendLines(Springback springback) =>
+    [
+        .. Numbered().Where(b => b.Strip.Edge.Side.IsLine).Select(b =>
+        {
+            var line = b.Strip.Beside(b.Fold, b.Strip.Flange.MiddleOf(b.Fold));
+            return b.Strip.Flange.Flat.Bends[b.Fold].Line(b.Number, line.Start, line.End, springback);
+        }).Where(line => line.Length > Tolerance.Length),
+    ];
+
+    /// <summary>The bends along arcs; what runs on from a straight bend without a corner has its number.</summary>
+    public ImmutableArray<CurvedBend> CurvedBends(Springback springback) =>
+    [
+        .. Numbered().Where(b => !b.Strip.Edge.Side.IsLine).Select(b =>
+        {
+            var (strip, fold) = (b.Strip, b.Strip.Flange.Folds[b.Fold]);
+            return new CurvedBend(
+                b.Number, Along(strip.Flange.MiddleOf(b.Fold)), Along(strip.Flange.StartOf(b.Fold)), Along(strip.Flange.EndOf(b.Fold)),
+                fold.Bend.Angle, springback.Overbend(fold.Bend.Angle), fold.Way, fold.Bend.InsideRadius);
+
+            Path Along(double outwards) => new(strip.Beside(b.Fold, outwards));
+        }),
+    ];
+
+    /// <summary>What a foreman would say of the flanges.</summary>
+    /// <param name="material">The sheet's; one that is unstated has no limits.</param>
+    /// <param name="brake">The shop's brake.</param>
+    public ImmutableArray<Warning> Warnings(Material material, Brake brake) =>
+    [
+        .. Runs().SelectMany(run => OfRun(run, material, brake)),
+        .. Strains.SelectMany(strain => strain.WarningsFor(material)),
+    ];
+
+    private static IEnumerable<Warning> OfRun(IGrouping<int, FlangeStrip> run, Material material, Brake brake)
+    {
+        var strip = run.MaxBy(s => s.Edge.Length)!;
+        // What runs round an arc is not bent on the brake.
+        var length = run.All(s => s.Edge.Side.IsLine) ? run.Sum(s => s.Edge.Length) : 0;
+        return SectionWarnings.Of(strip.Flange.Flat, material, length, brake)
+            .Concat(SectionWarnings.Through(strip.Flange.Flat))
+            .Select(w => w with { At = strip.Edge.At(strip.Edge.Length / 2, Math.Min(strip.Flange.FromOutline(w.At.X), strip.Flange.FreeEdge)) });
+    }
+
+    // Bends that run on into each other without a corner are one, and are made together.
+    private IEnumerable<IGrouping<int, FlangeStrip>> Runs() => _strips.GroupBy(s => s.Run);
+
+    private IEnumerable<(FlangeStrip Strip, int Fold, int Number)> Numbered()
+    {
+        var runs = Runs().ToList();
+        var inOrder = runs.SelectMany(run => Enumerable.Range(0, run.First().Flange.Folds.Length).Select(fold => (Run: run, Fold: fold)))
+            .OrderByDescending(b => b.Fold).ToList();
+        return inOrder.SelectMany((b, i) => b.Run.Select(strip => (strip, b.Fold, i + 1)));
+    }
+
+    private static ImmutableArray<FlangeFault> Overlaps(FlangedSheet sheet, ImmutableArray<FlangeStrip> strips, List<Region> flanges)
+    {
+        var found = ImmutableArray.CreateBuilder<FlangeFault>();
+        for (var i = 0; i < flanges.Count; i++)
+        {
+            var past = flanges[i].Subtract(sheet.Base);
+            if (Math.Abs(past.Area + flanges[i].Intersect(sheet.Base).Area - strips[i].Outlines.Sum(o => o.Area)) > Touching)
+                found.Add(strips[i].Fault(FlangeFaultKind.LiesOverItself));
+            if (flanges[i].Intersect(sheet.Base).Area > strips[i].AreaInside + Touching) found.Add(strips[i].Fault(FlangeFaultKind.LiesOverTheBase));
+            for (var j = 0; j < i; j++)
+            {
+                if (flanges[i].Bounds.Touches(flanges[j].Bounds) && flanges[i].Intersect(flanges[j]).Area > Touching)
+                    found.Add(strips[i].Fault(FlangeFaultKind.LiesOverAnother));
+            }
+        }
+        return found.ToImmutable();
+    }
+}

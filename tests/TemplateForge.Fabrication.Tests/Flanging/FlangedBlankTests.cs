@@ -1,0 +1,161 @@
+using System.Collections.Immutable;
+using TemplateForge.Geometry;
+using TemplateForge.Testing;
+
+namespace TemplateForge.Fabrication.Tests;
+
+/// <summary>Flanges laid flat, against what is worked out by hand beside each.</summary>
+public class FlangedBlankTests
+{
+    private const double Thickness = 1;
+    private static readonly KFactorRule Rule = new(0.44);
+
+    // One bend through 90°, R 1.5, T 1, K 0.44: allowance (1.5 + 0.44) π / 2 = 3.0473, two setbacks 5, deduction 1.9527.
+    private const double Deduction = 5 - 1.94 * Math.PI / 2;
+
+    private static Fold Up(double leg, double degrees = 90, BendWay way = BendWay.Up) =>
+        new(new(Angle.FromDegrees(degrees), 1.5, Thickness, Rule), way, new(leg));
+
+    private static Region Floor => Region.Of(Outline.Rectangle(new(Point.Origin, new(100, 60))));
+
+    private static FlangedBlank Lay(FlangedSheet sheet)
+    {
+        Assert.True(FlangedBlank.TryLayFlat(sheet, out var blank, out var faults), string.Join(", ", faults));
+        Law.IsWellMade(blank.Shape);
+        return blank;
+    }
+
+    private static FlangedSheet Tray(CornerJoint corners, params Fold[] folds) =>
+        new(Floor, Thickness, MeasuredBy.Outside, new Flange(Floor.Contours[0].Segments, [.. folds])) { Corners = corners };
+
+    [Theory]
+    [InlineData(CornerJoint.Mitred)]
+    [InlineData(CornerJoint.Closed)]
+    [InlineData(CornerJoint.Open)]
+    public void A_tray_is_as_large_as_its_floor_and_two_flanges_less_their_deductions(CornerJoint corners)
+    {
+        var blank = Lay(Tray(corners, Up(20)));
+        Approximately.Equal(100 + 2 * (20 - Deduction), blank.Shape.Bounds.Width, within: 1e-9);
+        Approximately.Equal(60 + 2 * (20 - Deduction), blank.Shape.Bounds.Height, within: 1e-9);
+        Assert.Single(blank.Shape.Contours);
+        Assert.Equal([1, 2, 3, 4], blank.BendLines(Springback.Unstated).Select(b => b.Number));
+    }
+
+    // Inner edges meet where both end a thickness before the corner; one that laps runs on to the corner, one that is open ends at its bend.
+    [Theory]
+    [InlineData(CornerJoint.Mitred, 98, 98)]
+    [InlineData(CornerJoint.Closed, 99, 99)]
+    [InlineData(CornerJoint.Open, 95, 95)]
+    public void A_flange_is_as_long_at_its_edge_as_its_corners_leave_it(CornerJoint corners, double lower, double upper)
+    {
+        var shape = Lay(Tray(corners, Up(20))).Shape;
+        Approximately.Equal(lower, LengthAt(shape, -15), within: 1e-9);
+        Approximately.Equal(upper, LengthAt(shape, 75), within: 1e-9);
+    }
+
+    // A flange that leans out by 30° from upright has its free edge 20 sin 30° further out: the mitre opens by as much at both ends.
+    [Fact]
+    public void A_flange_that_leans_out_gets_longer_towards_its_edge()
+    {
+        var shape = Lay(Tray(CornerJoint.Mitred, Up(20, degrees: 60))).Shape;
+        var longest = LengthAt(shape, shape.Bounds.Min.Y + 0.0005);
+        Approximately.Equal(100 + 2 * (20 * 0.5 - Math.Sin(Math.PI / 3)), longest, within: 0.001);
+    }
+
+    [Fact]
+    public void A_round_hole_is_cut_smaller_by_its_flange()
+    {
+        var hole = Region.Of(Outline.Circle(new(50, 30), 15));
+        var holed = Floor.Subtract(hole);
+        var rim = new Flange([.. holed.Contours.Single(c => !c.IsCounterClockwise).Segments], [Up(6, degrees: 45)]);
+        var blank = Lay(new(holed, Thickness, MeasuredBy.Outside, rim));
+        var bend = new Bend(Angle.FromDegrees(45), 1.5, Thickness, Rule);
+        var cut = blank.Shape.Contours.Single(c => !c.IsCounterClockwise);
+        Approximately.Equal(2 * (15 - (6 - bend.OutsideDeduction)), cut.Bounds.Width, within: 1e-9);
+        Assert.Empty(blank.BendLines(Springback.Unstated));
+        Assert.Equal([1], blank.CurvedBends(Springback.Unstated).Select(b => b.Number).Distinct());
+        Assert.All(blank.Strains, s => Assert.True(s.IsStretch));
+    }
+
+    // The radial model: 50 / 40 - 1 for an edge that is 10 mm wide on the flat and comes to stand on its bend.
+    [Fact]
+    public void The_edge_of_an_upright_flange_round_a_hole_is_stretched_by_what_the_closed_form_says()
+    {
+        var plate = Region.Of(Outline.Circle(Point.Origin, 90)).Subtract(Region.Of(Outline.Circle(Point.Origin, 50)));
+        var rim = new Flange([.. plate.Contours.Single(c => !c.IsCounterClockwise).Segments], [Up(10 + Deduction)]);
+        var strain = Lay(new(plate, Thickness, MeasuredBy.Outside, rim)).Strains[0];
+        // The middle of the sheet stands half a thickness outside the bend line.
+        Approximately.Equal(EdgeStrain.Stretch(50.5, 10.5), strain.Share, within: 1e-9);
+        Approximately.Equal(0.25, strain.Share, within: 0.02);
+    }
+
+    [Fact]
+    public void A_flange_that_runs_round_a_rounded_corner_is_one_and_shrinks_there()
+    {
+        var lid = Floor.RoundedCorners(12).Region;
+        var blank = Lay(new(lid, Thickness, MeasuredBy.Outside, new Flange([.. lid.Contours[0].Segments], [Up(10)])));
+        Approximately.Equal(100 + 2 * (10 - Deduction), blank.Shape.Bounds.Width, within: 1e-9);
+        Assert.Equal([1], blank.BendLines(Springback.Unstated).Select(b => b.Number).Concat(blank.CurvedBends(Springback.Unstated).Select(b => b.Number)).Distinct());
+        Assert.Equal(4, blank.Strains.Length);
+        Assert.All(blank.Strains, s => Assert.False(s.IsStretch));
+        Assert.Contains(blank.Warnings(new("soft", "soft sheet", MetalFamily.Steel, 7850, 0.5, 0.44, 0.2, false), Brake), w => w.Rule == "edge shrunk too far");
+    }
+
+    [Fact]
+    public void Relief_cuts_leave_the_flange_and_take_its_warning_away()
+    {
+        var lid = Floor.RoundedCorners(12).Region;
+        var whole = Lay(new(lid, Thickness, MeasuredBy.Outside, new Flange([.. lid.Contours[0].Segments], [Up(10)])));
+        var relieved = Lay(new(lid, Thickness, MeasuredBy.Outside, new Flange([.. lid.Contours[0].Segments], [Up(10)]) { ReliefCuts = 3 }));
+        Assert.True(relieved.Shape.Area < whole.Shape.Area - 10);
+        Assert.Single(relieved.Shape.Contours);
+        Assert.All(relieved.Strains, s => Assert.Equal(0, s.Share));
+    }
+
+    [Fact]
+    public void At_an_inner_corner_the_flanges_are_kept_apart_by_a_slot()
+    {
+        var angle = Region.Of(Outline.Polygon(new(0, 0), new(100, 0), new(100, 40), new(50, 40), new(50, 90), new(0, 90)));
+        var blank = Lay(new(angle, Thickness, MeasuredBy.Outside, new Flange([.. angle.Contours[0].Segments], [Up(15)])));
+        Assert.Single(blank.Shape.Contours);
+        Assert.Equal(6, blank.BendLines(Springback.Unstated).Length);
+        Assert.False(blank.Shape.Contains(new(55, 45)));
+    }
+
+    [Fact]
+    public void A_hem_is_bent_before_the_flange_that_it_edges()
+    {
+        var hem = Hem.Closed(6, Thickness, BendWay.Up)[0];
+        var blank = Lay(Tray(CornerJoint.Mitred, Up(20), hem));
+        var lines = blank.BendLines(Springback.Unstated);
+        Assert.Equal(8, lines.Length);
+        Assert.All(lines.Take(4), l => Assert.Equal(Angle.HalfTurn, l.Bend));
+        Approximately.Equal(100 + 2 * (20 - Deduction + 6), blank.Shape.Bounds.Width, within: 1e-9);
+    }
+
+    [Theory]
+    [InlineData(1, FlangeFaultKind.LegTooShort)]
+    [InlineData(20, FlangeFaultKind.ArcTooTight)]
+    public void What_cannot_be_laid_flat_says_why(double leg, FlangeFaultKind kind)
+    {
+        var holed = Floor.Subtract(Region.Of(Outline.Circle(new(50, 30), 15)));
+        var rim = new Flange([.. holed.Contours.Single(c => !c.IsCounterClockwise).Segments], [Up(leg)]);
+        Assert.False(FlangedBlank.TryLayFlat(new(holed, Thickness, MeasuredBy.Outside, rim), out _, out var faults));
+        Assert.Contains(faults, f => f.Kind == kind);
+    }
+
+    [Fact]
+    public void Flanges_that_would_lie_over_each_other_on_the_flat_are_refused()
+    {
+        var holed = Floor.Subtract(Region.Of(Outline.Rectangle(new(new(30, 25), new(70, 35)))));
+        var rim = new Flange([.. holed.Contours.Single(c => !c.IsCounterClockwise).Segments], [Up(9)]);
+        Assert.False(FlangedBlank.TryLayFlat(new(holed, Thickness, MeasuredBy.Outside, rim), out _, out var faults));
+        Assert.Contains(faults, f => f.Kind is FlangeFaultKind.LiesOverAnother or FlangeFaultKind.LiesOverTheBase or FlangeFaultKind.NothingLeft);
+    }
+
+    private static Brake Brake => new("brake", 1250, 12, 12, 25, 25, Angle.FromDegrees(45));
+
+    // How much metal there is across the blank at a height.
+    private static double LengthAt(Region shape, double height) =>
+        Path.Line(new(-500, height), new(500, height)).PartsInside(shape).Sum(p => p.Length);
+}
