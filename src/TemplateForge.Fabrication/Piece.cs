@@ -55,6 +55,16 @@ public sealed record Piece
     /// <summary>Lines to pencil: bends, in the order of bending.</summary>
     public ImmutableArray<BendLine> BendLines { get; init; } = [];
 
+    /// <summary>Bends along arcs, to pencil too.</summary>
+    public ImmutableArray<CurvedBend> CurvedBends { get; init; } = [];
+
+    /// <summary>All bends, in their order: under each number the stretches that are bent together, the longest first.</summary>
+    public ImmutableArray<ImmutableArray<IBendOnBlank>> Bends =>
+    [
+        .. BendLines.Concat<IBendOnBlank>(CurvedBends).GroupBy(b => b.Number).OrderBy(g => g.Key)
+            .Select(g => g.OrderByDescending(b => b.Middle.Length).ToImmutableArray()),
+    ];
+
     public ImmutableArray<Warning> Warnings { get; init; } = [];
     public ImmutableArray<Tack> Tacks { get; init; } = [];
     public ImmutableArray<DistanceCheck> Checks { get; init; } = [];
@@ -81,6 +91,7 @@ public sealed record Piece
             GuideLines = [.. GuideLines.Select(g => g with { Along = g.Along.Placed(mirror) })],
             ScribeLines = [.. ScribeLines.Select(l => l.Placed(mirror))],
             BendLines = [.. BendLines.Select(b => b.Mirrored(mirror))],
+            CurvedBends = [.. CurvedBends.Select(b => b.Mirrored(mirror))],
             Warnings = [.. Warnings.Select(w => w with { At = mirror.Of(w.At) })],
             Tacks = [.. Tacks.Select(t => t with { At = mirror.Of(t.At) })],
             Checks = [.. Checks.Select(c => c with { From = mirror.Of(c.From), To = mirror.Of(c.To) })],

@@ -26,6 +26,7 @@ internal sealed class Evaluation(Definitions definitions, ImmutableDictionary<st
     private readonly Dictionary<string, Path> paths = [];
     private readonly Dictionary<string, StationRow> stations = [];
     private readonly Dictionary<string, BentSection> sections = [];
+    private readonly Dictionary<string, BentFlanges> flanged = [];
     private readonly Dictionary<string, ImmutableArray<Quantity>> rows = [];
     private readonly HashSet<string> failed = [];
     private readonly HashSet<string> inProgress = [];
@@ -157,6 +158,24 @@ internal sealed class Evaluation(Definitions definitions, ImmutableDictionary<st
 
     public bool TrySection(SectionName section, [MaybeNullWhen(false)] out BentSection made) =>
         TryOnce(sections, section.Name, section.Place, out made, (out BentSection fresh) => definitions.Sections[section.Name].TryMake(this, out fresh!));
+
+    public bool TryFlanged(FlangedName name, [MaybeNullWhen(false)] out BentFlanges made) =>
+        TryOnce(flanged, name.Name, name.Place, out made, (out BentFlanges fresh) => definitions.Flanged[name.Name].TryMake(this, out fresh!));
+
+    /// <summary>A section or a flanged sheet.</summary>
+    public bool TryBent(BentName name, [MaybeNullWhen(false)] out BentSheet made)
+    {
+        made = null;
+        if (definitions.Sections.ContainsKey(name.Name))
+        {
+            if (!TrySection(new(name.Name, name.Place), out var section)) return false;
+            made = section;
+            return true;
+        }
+        if (!TryFlanged(new(name.Name, name.Place), out var bent)) return false;
+        made = bent;
+        return true;
+    }
 
     /// <summary>The value of a column in the row of a table that is chosen with these values.</summary>
     public bool TryCell(string name, string column, out Quantity cell)

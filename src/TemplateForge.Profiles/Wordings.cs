@@ -115,6 +115,10 @@ internal static class Wordings
         place.Complain($"This turns through {Plain(degrees)}°, but takes more than {Plain(moreThan)}° and no more than {Plain(most)}°.",
             "Give the angle that the sheet is bent through, 0 for flat.");
 
+    public static Complaint UnknownFlanged(Place place, string name, IEnumerable<string> known) => Unknown(place, name, "flanged sheet", known);
+
+    public static Complaint UnknownBent(Place place, string name, IEnumerable<string> known) => Unknown(place, name, "section or flanged sheet", known);
+
     public static Complaint UnknownSection(Place place, string name, IEnumerable<string> known) => Unknown(place, name, "section", known);
 
     public static Complaint NoShopFolder(Place place, string folder) =>
@@ -164,8 +168,44 @@ internal static class Wordings
     public static Complaint BentSheetOfOtherThickness(Place place, double piece, double section) =>
         place.Complain($"The piece is {Mm(piece)} thick, and its section {Mm(section)}.", "Give both the same thickness.");
 
-    public static Complaint NoBendOnThePiece(Place place, string section) =>
-        place.Complain($"None of the bends of {section} lies on this piece.", "Cut the blank from the unfolded section.");
+    public static Complaint NoBendOnThePiece(Place place) =>
+        place.Complain("None of its bends lies on this piece.", "Cut the blank from the section or flanged sheet, laid flat.");
+
+    public static Complaint NoFlangeLeft(Place place) =>
+        place.Complain("With these choices no edge has a flange.", "Leave one flange at least, or use the base itself.");
+
+    public static Complaint NoEdgeLeft(Place place) =>
+        place.Complain("No edge is left for this flange.", "Take it out, or give it edges before another has them all.");
+
+    public static Complaint EdgeHasAFlange(Place place) =>
+        place.Complain("The edge nearest to this point has a flange already.", "Name each edge once.");
+
+    public static Complaint FlangeFault(Place place, FlangeFault fault)
+    {
+        var at = $"{Mm(fault.At.X)} along, {Mm(fault.At.Y)} up";
+        return fault.Kind switch
+        {
+            FlangeFaultKind.LegTooShort => place.Complain(
+                fault.Leg == 1
+                    ? $"At {at} the base is {Mm(-fault.Straight)} too small for the bend of its flange."
+                    : $"At {at} the flange's {Ordinal(fault.Leg - 1)} leg is {Mm(-fault.Straight)} too short for the bends beside it.",
+                "Make it longer, or the inside radius smaller."),
+            FlangeFaultKind.ArcTooTight => place.Complain(
+                $"At {at} the flange would reach past the centre of its arc.", "Make the flange lower, or the radius of the edge larger."),
+            FlangeFaultKind.NothingLeft => place.Complain(
+                $"At {at} the corners leave nothing of the flange.", "Make its legs shorter, or the edge longer."),
+            FlangeFaultKind.NeighbourDiffers => place.Complain(
+                $"At {at} two flanges go on into each other without a corner, but are not bent alike.", "Give both the same folds, or use run_at."),
+            FlangeFaultKind.LiesOverTheBase => place.Complain(
+                $"At {at} the flange lies over the base when it is laid flat.", "Make it lower, or leave more room."),
+            FlangeFaultKind.LiesOverItself => place.Complain(
+                $"At {at} the flange runs into itself when it is laid flat.", "Make its legs shorter."),
+            _ => place.Complain(
+                $"At {at} the flange lies over another when it is laid flat.", "Make one of them lower, or leave more room between them."),
+        };
+    }
+
+    private static string Ordinal(int number) => number switch { 1 => "first", 2 => "second", 3 => "third", _ => $"{number.ToString(CultureInfo.InvariantCulture)}th" };
 
     public static Complaint NotOneOutline(ShapeName shape, int count) =>
         shape.Place.Complain(

@@ -40,7 +40,7 @@ public static class CutSheet
             $"{Wording.HandOf(modification)}. {Wording.FaceUpOf(piece)}",
             $"{Wording.MakingOf(piece)}. Unit: mm. {Wording.NoKerf} Only layer CUT is cut.",
         };
-        if (!piece.BendLines.IsEmpty) notes.Add(Wording.PencilOnly);
+        if (!piece.Bends.IsEmpty) notes.Add(Wording.PencilOnly);
         if (piece.Kind == PieceKind.CutAway) notes.Add(Wording.NotOnATable);
         notes.AddRange(piece.Notes.Where(n => !notes.Contains(n)));
         if (!modification.Cautions.IsEmpty) notes.Add("Cautions: " + string.Join(", ", modification.Cautions.Select(c => c.Title)) + ".");

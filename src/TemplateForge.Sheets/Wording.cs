@@ -52,14 +52,14 @@ internal static partial class Wording
     public const string PencilOnly = "Bend, tangent and sight lines are pencilled and never scribed: a scratch is where a bend cracks.";
 
     /// <summary>A bend in a few words, as it stands beside its line: which, how far, which way, how round.</summary>
-    public static string BendOf(BendLine bend) => string.Create(
+    public static string BendOf(IBendOnBlank bend) => string.Create(
         CultureInfo.InvariantCulture, $"bend {bend.Number}: {Degrees(bend.Bend)} {WayOf(bend)}, inside radius {Short(bend.InsideRadius)}");
 
     /// <summary>The same on a small picture, where the table beside it says the rest.</summary>
-    public static string ShortBendOf(BendLine bend) => string.Create(
+    public static string ShortBendOf(IBendOnBlank bend) => string.Create(
         CultureInfo.InvariantCulture, $"bend {bend.Number}: {Degrees(bend.Bend)} {WayOf(bend)}");
 
-    public static string WayOf(BendLine bend) => bend.Way == BendWay.Up ? "UP" : "DOWN";
+    public static string WayOf(IBendOnBlank bend) => bend.Way == BendWay.Up ? "UP" : "DOWN";
 
     public static string Degrees(Angle angle) => string.Create(CultureInfo.InvariantCulture, $"{angle.Degrees:0.#}°");
 

@@ -138,6 +138,6 @@ public class SectionsTests
         var text = Changed(("unfolded: {section: angle, across: 80 mm}", "rectangle: {from: [0, 0], to: [80 mm, 20 mm]}"));
         Assert.True(Profile.TryRead(new("example.yaml", text), TheLibrary.Shop, complaints, out var profile));
         Assert.False(profile.TryMake([], profile.Hand, profile.Hand, complaints, out _));
-        Assert.Contains(complaints, c => c.Line == 21 && $"{c}".Contains("None of the bends", StringComparison.Ordinal));
+        Assert.Contains(complaints, c => c.Line == 21 && $"{c}".Contains("None of its bends", StringComparison.Ordinal));
     }
 }

@@ -62,7 +62,7 @@ internal sealed record ReportedJob(
             [.. modification.Pieces.SelectMany(p => p.Checks.Select(c => new ReportedCheck(p.Title, c.Label, Math.Round(c.Distance, 8))))],
             [
                 .. modification.Pieces.Where(p => p.Kind == PieceKind.Blank && p.Weight > 0)
-                    .Select(p => new ReportedBlank(p.Title, p.Material.Title, p.Thickness, p.Quantity, p.BendLines.Length, Math.Round(p.Weight, 6))),
+                    .Select(p => new ReportedBlank(p.Title, p.Material.Title, p.Thickness, p.Quantity, p.Bends.Length, Math.Round(p.Weight, 6))),
             ],
             [.. modification.Pieces.SelectMany(p => p.Warnings.Select(w => new ReportedWarning(p.Title, w.Rule, w.Text, w.Source)))],
             [.. modification.Cautions.Select(c => new ReportedCaution(c.Title, c.Text))]);

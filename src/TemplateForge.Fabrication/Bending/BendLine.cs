@@ -23,8 +23,11 @@ namespace TemplateForge.Fabrication;
 /// <param name="Allowance">Width of what is bent, on the flat, in mm: the tangent lines lie half of it on either side.</param>
 public sealed record BendLine(
     int Number, Point From, Point To, Angle Bend, Angle Overbend, BendWay Way, double InsideRadius, double Allowance)
+    : IBendOnBlank
 {
     public double Length => From.DistanceTo(To);
+
+    public Path Middle => Path.Line(From, To);
 
     /// <summary>Where the part that is held ends, and where the flange begins.</summary>
     public (Path Held, Path Turned) TangentLines => (Beside(Allowance / 2), Beside(-Allowance / 2));

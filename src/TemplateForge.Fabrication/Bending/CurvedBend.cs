@@ -12,6 +12,7 @@ namespace TemplateForge.Fabrication;
 /// <param name="Way">Towards the face that is up or away from it.</param>
 /// <param name="InsideRadius">In mm.</param>
 public sealed record CurvedBend(int Number, Path Middle, Path Held, Path Turned, Angle Bend, Angle Overbend, BendWay Way, double InsideRadius)
+    : IBendOnBlank
 {
     /// <summary>The same bend on the piece for the other hand.</summary>
     public CurvedBend Mirrored(Placement mirror) =>

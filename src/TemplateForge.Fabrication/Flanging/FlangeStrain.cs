@@ -15,6 +15,10 @@ public sealed record FlangeStrain(Point At, bool IsStretch, double Share, double
     /// <remarks>Common practice, no source.</remarks>
     public int CutsWanted => Math.Max(2, (int)Math.Ceiling(EdgeLength / Math.Max(Width, 1)));
 
+    /// <summary>The figures in a sentence.</summary>
+    public string Note => FormattableString.Invariant(
+        $"The free edge of the flange on the radius {Radius:0.#} mm {(IsStretch ? "stretches" : "shrinks")} by {Share * 100:0.#} % (radial model).");
+
     internal static FlangeStrain Of(FlangeStrip strip)
     {
         var (edge, flange) = (strip.Edge, strip.Flange);

@@ -6,17 +6,18 @@ namespace TemplateForge.Fabrication;
 /// <summary>The flat of a flange on one edge.</summary>
 internal sealed class FlangeStrip
 {
-    private readonly int _index;
     private readonly FlangeEnd _start;
     private readonly FlangeEnd _end;
 
     public FlangeStrip(int index, Flange flange, BaseEdge edge, FoldedFlange folded, FlangeEnd start, FlangeEnd end, int run)
     {
-        (_index, Wanted, Edge, Flange, _start, _end, Run) = (index, flange, edge, folded, start, end, run);
+        (Index, Wanted, Edge, Flange, _start, _end, Run) = (index, flange, edge, folded, start, end, run);
         HasWidth = Zones().All(z => z.InnerTo - z.InnerFrom > Tolerance.Length && z.OuterTo - z.OuterFrom > Tolerance.Length);
         Outlines = HasWidth && !IsPastCentre ? [.. Zones().Select(z => edge.Strip(z.Inner, z.InnerFrom, z.InnerTo, z.Outer, z.OuterFrom, z.OuterTo))] : [];
     }
 
+    /// <summary>Of its flange in the sheet, from 0.</summary>
+    public int Index { get; }
     public Flange Wanted { get; }
     public BaseEdge Edge { get; }
     public FoldedFlange Flange { get; }
@@ -42,7 +43,7 @@ internal sealed class FlangeStrip
     /// <summary>The free edge.</summary>
     public Segment FreeEdge => Edge.Beside(Flange.FreeEdge, -_start.Panels[^1].End, Edge.Length + _end.Panels[^1].End);
 
-    public FlangeFault Fault(FlangeFaultKind kind) => new(kind, _index, Edge.At(Edge.Length / 2, 0));
+    public FlangeFault Fault(FlangeFaultKind kind) => new(kind, Index, Edge.At(Edge.Length / 2, 0));
 
     // A first panel that begins inside the outline is drawn whole; what is bent before it is the base's own metal.
     private IEnumerable<Zone> Zones()

@@ -47,7 +47,7 @@ internal static class FlangeStrips
             met.Add(corner);
         }
         // Counted from an edge that does not go on from the one before, so that a run has one number.
-        var first = Math.Max(0, Array.FindIndex(goesOn, g => !g) + 1) % edges.Count;
+        var first = (Array.FindLastIndex(goesOn, g => !g) + 1) % edges.Count;
         for (var k = 0; k < edges.Count; k++)
         {
             var i = (first + k) % edges.Count;

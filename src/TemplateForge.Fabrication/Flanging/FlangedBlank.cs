@@ -38,7 +38,7 @@ public sealed class FlangedBlank
         return true;
     }
 
-    /// <summary>The straight bends, in the order of bending: what lies outermost is bent first.</summary>
+    /// <summary>The straight bends, in the order of bending: what lies outermost is bent first, then as the flanges are listed.</summary>
     public ImmutableArray<BendLine> BendLines(Springback springback) =>
     [
         .. Numbered().Where(b => b.Strip.Edge.Side.IsLine).Select(b =>
@@ -88,7 +88,7 @@ public sealed class FlangedBlank
     {
         var runs = Runs().ToList();
         var inOrder = runs.SelectMany(run => Enumerable.Range(0, run.First().Flange.Folds.Length).Select(fold => (Run: run, Fold: fold)))
-            .OrderByDescending(b => b.Fold).ToList();
+            .OrderByDescending(b => b.Fold).ThenBy(b => b.Run.First().Index).ToList();
         return inOrder.SelectMany((b, i) => b.Run.Select(strip => (strip, b.Fold, i + 1)));
     }
 

@@ -45,6 +45,19 @@ public sealed record FlangedSheet
     /// <summary>Between flanges that meet at a corner, in mm.</summary>
     public double Gap { get; init; }
 
+    /// <summary>A side of a contour and all that go on from it without a corner, in their order.</summary>
+    public static ImmutableArray<Segment> RunAlong(Contour contour, Segment side)
+    {
+        var sides = contour.Segments;
+        var at = sides.IndexOf(side);
+        var (first, last) = (at, at);
+        while (last - first + 1 < sides.Length && FlangeCorner.IsSmooth(new(Side(last)), new(Side(last + 1)))) last++;
+        while (last - first + 1 < sides.Length && FlangeCorner.IsSmooth(new(Side(first - 1)), new(Side(first)))) first--;
+        return [.. Enumerable.Range(first, last - first + 1).Select(Side)];
+
+        Segment Side(int i) => sides[(i % sides.Length + sides.Length) % sides.Length];
+    }
+
     /// <summary>A relief is at least twice the thickness and 3 mm.</summary>
     /// <remarks>FAA-H-8083-31, chapter 4: about twice the radius of the bend, 1/8 in at least up to 0.064 in of sheet.</remarks>
     public static double LeastRelief(double thickness) => Math.Max(2 * thickness, 3);

@@ -57,6 +57,7 @@ internal sealed record RecordedValue(string Name, string Label, string Text, str
 /// <param name="Checks">The distances to check by rule.</param>
 /// <param name="Material">What it is made of; absent where nobody has said.</param>
 /// <param name="Bends">In their order; absent on what is not bent.</param>
+/// <param name="CurvedBends">Bends along arcs; absent where there are none.</param>
 /// <param name="Warnings">What a foreman would say; absent where that is nothing.</param>
 internal sealed record RecordedPiece(
     string Name,
@@ -75,6 +76,7 @@ internal sealed record RecordedPiece(
     ImmutableArray<RecordedCheck> Checks,
     [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] RecordedMaterial? Material,
     [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] ImmutableArray<RecordedBend>? Bends,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] ImmutableArray<RecordedCurvedBend>? CurvedBends,
     [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] ImmutableArray<RecordedWarning>? Warnings);
 
 internal sealed record RecordedBox(Numbers Min, Numbers Max);
@@ -116,6 +118,13 @@ internal sealed record RecordedMaterial(string Name, double Weight);
 /// <param name="InsideRadius">In mm.</param>
 /// <param name="Allowance">Width of what is bent, on the flat, in mm.</param>
 internal sealed record RecordedBend(Numbers From, Numbers To, double Angle, double BentTo, string Way, double InsideRadius, double Allowance);
+
+/// <param name="Along">The middle of what is bent.</param>
+/// <param name="Angle">How far it is bent, in degrees from flat.</param>
+/// <param name="BentTo">How far it is bent before it springs back.</param>
+/// <param name="Way">up or down, as one looks at the face that is up.</param>
+/// <param name="InsideRadius">In mm.</param>
+internal sealed record RecordedCurvedBend(RecordedLine Along, double Angle, double BentTo, string Way, double InsideRadius);
 
 internal sealed record RecordedWarning(string Rule, string Text, Numbers At, string Source);
 

@@ -72,6 +72,7 @@ internal static class RecordWriter
             [.. piece.Checks.Select(Recorded)],
             piece.Material == Material.Unstated ? null : new(piece.Material.Name, Rounded(piece.Weight)),
             piece.BendLines.IsEmpty ? null : [.. piece.BendLines.Select(Recorded)],
+            piece.CurvedBends.IsEmpty ? null : [.. piece.CurvedBends.Select(Recorded)],
             piece.Warnings.IsEmpty ? null : [.. piece.Warnings.Select(w => new RecordedWarning(w.Rule, w.Text, Recorded(w.At), w.Source))]);
     }
 
@@ -83,6 +84,13 @@ internal static class RecordWriter
         bend.Way == BendWay.Up ? "up" : "down",
         Rounded(bend.InsideRadius),
         Rounded(bend.Allowance));
+
+    private static RecordedCurvedBend Recorded(CurvedBend bend) => new(
+        Recorded(bend.Middle),
+        Rounded(bend.Bend.Degrees),
+        Rounded(bend.Overbend.Degrees),
+        bend.Way == BendWay.Up ? "up" : "down",
+        Rounded(bend.InsideRadius));
 
     private static RecordedCut Cut(Piece piece)
     {

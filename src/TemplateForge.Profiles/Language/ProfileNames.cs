@@ -14,6 +14,7 @@ internal sealed class ProfileNames : IExpressionNames
     private readonly HashSet<string> points = new(StringComparer.Ordinal);
     private readonly HashSet<string> paths = new(StringComparer.Ordinal);
     private readonly HashSet<string> sections = new(StringComparer.Ordinal);
+    private readonly HashSet<string> flanged = new(StringComparer.Ordinal);
     private readonly HashSet<string> stations = new(StringComparer.Ordinal);
     private readonly Dictionary<string, ImmutableDictionary<string, Dimension>> tables = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Place> places = new(StringComparer.Ordinal);
@@ -24,6 +25,7 @@ internal sealed class ProfileNames : IExpressionNames
     public IEnumerable<string> Shapes => shapes.Order(StringComparer.Ordinal);
     public IEnumerable<string> Points => points.Order(StringComparer.Ordinal);
     public IEnumerable<string> Sections => sections.Order(StringComparer.Ordinal);
+    public IEnumerable<string> Flanged => flanged.Order(StringComparer.Ordinal);
     public IEnumerable<string> Stations => stations.Order(StringComparer.Ordinal);
     public IEnumerable<string> ShapesAndPaths => shapes.Concat(paths).Order(StringComparer.Ordinal);
     public IEnumerable<string> Paths => paths.Order(StringComparer.Ordinal);
@@ -63,6 +65,11 @@ internal sealed class ProfileNames : IExpressionNames
         if (IsNew(name, complaints)) sections.Add(name.Text);
     }
 
+    public void AddFlanged(ScalarNode name, ICollection<Complaint> complaints)
+    {
+        if (IsNew(name, complaints)) flanged.Add(name.Text);
+    }
+
     public void AddStations(ScalarNode name, ICollection<Complaint> complaints)
     {
         if (IsNew(name, complaints)) stations.Add(name.Text);
@@ -90,6 +97,8 @@ internal sealed class ProfileNames : IExpressionNames
     public bool IsPath(string name) => paths.Contains(name);
 
     public bool IsSection(string name) => sections.Contains(name);
+
+    public bool IsFlanged(string name) => flanged.Contains(name);
 
     public bool IsStations(string name) => stations.Contains(name);
 

@@ -107,6 +107,21 @@ internal sealed class Reading(ProfileNames names, ICollection<Complaint> complai
         return new(name, node.Place);
     }
 
+    public FlangedName Flanged(Node node)
+    {
+        var name = node is ScalarNode scalar ? scalar.Text : "";
+        if (!names.IsFlanged(name)) Complain(Wordings.UnknownFlanged(node.Place, name, names.Flanged));
+        return new(name, node.Place);
+    }
+
+    /// <summary>A section or a flanged sheet.</summary>
+    public BentName Bent(Node node)
+    {
+        var name = node is ScalarNode scalar ? scalar.Text : "";
+        if (!names.IsSection(name) && !names.IsFlanged(name)) Complain(Wordings.UnknownBent(node.Place, name, names.Sections.Concat(names.Flanged)));
+        return new(name, node.Place);
+    }
+
     /// <summary>A sheet metal of the shop's table.</summary>
     public Chosen<Material> Material(Node node, ShopTables shop)
     {

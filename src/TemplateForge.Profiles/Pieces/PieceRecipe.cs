@@ -26,7 +26,7 @@ internal sealed record PieceRecipe
 
     public required Term Thickness { get; init; }
     public required ImmutableArray<Chosen<Material>> Material { get; init; }
-    public required ImmutableArray<SectionName> Bends { get; init; }
+    public required ImmutableArray<Chosen<BentName>> Bends { get; init; }
     public required Term Quantity { get; init; }
     public required ImmutableArray<Term> RoughCut { get; init; }
     public required string FaceUp { get; init; }
@@ -53,9 +53,9 @@ internal sealed record PieceRecipe
         sound &= from.TryCount(Quantity, MostOfOnePiece, out var quantity);
         var material = Fabrication.Material.Unstated;
         if (!Material.IsEmpty) sound &= from.TryPick(Material[0], out material);
-        BentSection? section = null;
-        if (!Bends.IsEmpty) sound &= from.TrySection(Bends[0], out section);
-        if (sound && section is not null) sound = IsBentTo(section);
+        BentSheet? bent = null;
+        if (!Bends.IsEmpty) sound &= from.TryPick(Bends[0], out var name) && from.TryBent(name, out bent);
+        if (sound && bent is not null) sound = IsBentTo(bent);
         var rough = 0.0;
         if (!RoughCut.IsEmpty) sound &= from.TryLength(RoughCut[0], out rough);
         if (sound && shape.IsEmpty) sound = from.Refuse(Wordings.ShapeIsEmpty(Shape));
@@ -83,9 +83,10 @@ internal sealed record PieceRecipe
             Edges = edges,
             Quantity = quantity,
             Thickness = thickness,
-            Material = section is not null && Material.IsEmpty ? section.Material : material!,
-            BendLines = section?.LinesOn(shape) ?? [],
-            Warnings = section?.WarningsOn(shape) ?? [],
+            Material = bent is not null && Material.IsEmpty ? bent.Sheet.Material : material!,
+            BendLines = bent?.LinesOn(shape) ?? [],
+            CurvedBends = bent?.CurvesOn(shape) ?? [],
+            Warnings = bent?.WarningsOn(shape) ?? [],
             RoughAllowance = rough,
             FaceUp = FaceUp,
             Arrows = arrows,
@@ -96,15 +97,15 @@ internal sealed record PieceRecipe
             Checks = checks,
             Dimensions = dimensions,
             Labels = labels,
-            Notes = section is null ? notes : [.. notes, .. section.Notes],
+            Notes = bent is null ? notes : [.. notes, .. bent.Notes],
         };
         return !piece.FinishLines().IsEmpty || from.Refuse(Wordings.NothingToCut(Place, Name));
 
-        bool IsBentTo(BentSection bent)
+        bool IsBentTo(BentSheet sheet)
         {
-            if (Math.Abs(bent.Flat.Section.Thickness - thickness) > Tolerance.Length)
-                return from.Refuse(Wordings.BentSheetOfOtherThickness(Thickness.Place, thickness, bent.Flat.Section.Thickness));
-            return !bent.LinesOn(shape).IsEmpty || from.Refuse(Wordings.NoBendOnThePiece(Bends[0].Place, Bends[0].Name));
+            if (Math.Abs(sheet.Sheet.Thickness - thickness) > Tolerance.Length)
+                return from.Refuse(Wordings.BentSheetOfOtherThickness(Thickness.Place, thickness, sheet.Sheet.Thickness));
+            return !sheet.LinesOn(shape).IsEmpty || !sheet.CurvesOn(shape).IsEmpty || from.Refuse(Wordings.NoBendOnThePiece(Bends[0].Place));
         }
 
         bool TryEdge((PointTerm From, PointTerm To) edge, out Path path)

@@ -4,21 +4,16 @@ using TemplateForge.Geometry;
 
 namespace TemplateForge.Profiles;
 
-/// <summary>A section laid flat: by which rule, of what, and on which brake it is bent. Its blank begins at y = 0 with the first leg.</summary>
-/// <param name="Flat">The flat section.</param>
-/// <param name="Rule">By which its length was reckoned.</param>
-/// <param name="Material">Its sheet.</param>
-/// <param name="Brakes">The shop's; the first is the one that is used. Without one, bends are numbered as they follow each other.</param>
-/// <param name="Springback">How far its bends come back.</param>
-internal sealed record BentSection(FlatSection Flat, BendRule Rule, Material Material, ImmutableArray<Brake> Brakes, Springback Springback)
+/// <summary>A section laid flat. Its blank begins at y = 0 with the first leg. Without a brake its bends are numbered as they follow each other.</summary>
+internal sealed record BentSection(FlatSection Flat, FoldedSheet Sheet) : BentSheet(Sheet)
 {
     /// <summary>The search for an order of bending looks at every set of bends that may be made first: twice as many with each bend more.</summary>
     private const int MostOrdered = 8;
 
-    /// <summary>Which rule was used: a blank that does not come out is put right there. And that no order of bending was looked for.</summary>
-    public ImmutableArray<string> Notes =>
+    /// <summary>Which rule was used, and that no order of bending was looked for.</summary>
+    public override ImmutableArray<string> Notes =>
     [
-        $"Flat lengths by {Rule.Name} ({Rule.Source}).",
+        Sheet.Note,
         .. Orders.IsEmpty
             ? (ImmutableArray<string>)["Bends are numbered as they follow each other: in which order they can be made was not looked at."]
             : [],
@@ -26,14 +21,14 @@ internal sealed record BentSection(FlatSection Flat, BendRule Rule, Material Mat
 
     private ImmutableArray<BendingOrder> Orders { get; } = Flat.Bends.Length > MostOrdered
         ? []
-        : [.. Brakes.Take(1).Select(brake => BendingOrder.Of(Flat, brake, Springback))];
+        : [.. Sheet.Brakes.Take(1).Select(brake => BendingOrder.Of(Flat, brake, Sheet.Springback))];
 
     private ImmutableArray<BendStep> Steps => Orders is [var order]
         ? order.Steps
         : [.. Flat.Bends.Select((b, i) => new BendStep(i + 1, ClampedSide.First, b.Way == BendWay.Down, b.SightLine(ClampedSide.First)))];
 
     /// <summary>The bends of a blank in the order in which they are made; none of a bend that the blank does not reach.</summary>
-    public ImmutableArray<BendLine> LinesOn(Region blank)
+    public override ImmutableArray<BendLine> LinesOn(Region blank)
     {
         var lines = ImmutableArray.CreateBuilder<BendLine>();
         foreach (var step in Steps)
@@ -42,20 +37,20 @@ internal sealed record BentSection(FlatSection Flat, BendRule Rule, Material Mat
             if (Across(blank, bend.Middle) is not [var left, var right]) continue;
             // What is held lies to the left as one goes along the line: the first leg lies below.
             var (from, to) = step.Clamped == ClampedSide.First ? (right, left) : (left, right);
-            lines.Add(bend.Line(lines.Count + 1, from, to, Springback));
+            lines.Add(bend.Line(lines.Count + 1, from, to, Sheet.Springback));
         }
         return lines.ToImmutable();
     }
 
     /// <summary>What a foreman would say, at its places on a blank.</summary>
-    public ImmutableArray<Warning> WarningsOn(Region blank)
+    public override ImmutableArray<Warning> WarningsOn(Region blank)
     {
-        if (Brakes is not [var brake, ..]) return [];
+        if (Sheet.Brakes is not [var brake, ..]) return [];
         var longest = LinesOn(blank).Select(l => l.Length).DefaultIfEmpty(0).Max();
         var middle = blank.Bounds.Centre.X;
         return
         [
-            .. SectionWarnings.Of(Flat, Material, longest, brake)
+            .. SectionWarnings.Of(Flat, Sheet.Material, longest, brake)
                 .Concat(Orders.IsEmpty ? SectionWarnings.Through(Flat) : SectionWarnings.Of(Flat, Orders[0]))
                 .Select(w => w with { At = new(middle, w.At.X) }),
         ];

@@ -10,15 +10,22 @@ internal abstract record FoldRecipe(Place Place, bool IsUp)
 {
     protected BendWay Way => IsUp ? BendWay.Up : BendWay.Down;
 
+    public const int MostInARow = 40;
+
     public abstract bool TryMake(Evaluation from, FoldedSheet sheet, out ImmutableArray<Fold> folds);
+
+    /// <summary>The folds that are there now, one after the other.</summary>
+    public static bool TryMany(Evaluation from, FoldedSheet sheet, ImmutableArray<Conditional<FoldRecipe>> recipes, out ImmutableArray<Fold> folds)
+    {
+        var sound = from.TryMany(recipes, (FoldRecipe recipe, out ImmutableArray<Fold> made) => recipe.TryMake(from, sheet, out made), out var found);
+        folds = [.. found.SelectMany(f => f)];
+        return sound;
+    }
 
     /// <summary>Whether the section's rule says anything of a bend through this angle; complains where it does not.</summary>
     protected static bool IsCovered(Evaluation from, FoldedSheet sheet, Place place, Angle angle) =>
         sheet.Rule.Covers(angle) || from.Refuse(Wordings.RuleDoesNotCover(place, sheet.Rule, angle));
 }
-
-/// <summary>What all folds of a section have in common.</summary>
-internal sealed record FoldedSheet(double Thickness, double InsideRadius, BendRule Rule, MeasuredBy Measured);
 
 /// <summary>A bend, and the leg after it.</summary>
 internal sealed record BendRecipe(Place Place, bool IsUp, Term Turned, ImmutableArray<Term> InsideRadius, Term Leg) : FoldRecipe(Place, IsUp)

@@ -104,9 +104,9 @@ internal sealed class PieceDrawing
     }
 
     /// <summary>Which bend is which, how far and which way; beside its line.</summary>
-    public void AddNamesOfBends(Func<BendLine, string> name)
+    public void AddNamesOfBends(Func<IBendOnBlank, string> name)
     {
-        foreach (var bend in _piece.BendLines) AddName(name(bend), Path.Line(bend.From, bend.To).Segments, toTheLeft: true);
+        foreach (var together in _piece.Bends) AddName(name(together[0]), together[0].Middle.Segments, toTheLeft: true);
     }
 
     /// <summary>A numbered sign at the place of each warning, with a leader to it.</summary>

@@ -49,6 +49,11 @@ internal static class PieceLines
             board.Add(LineKinds.BendTangent, Stroke(held), Stroke(turned));
             if (bend.HasSightLine) board.Add(LineKinds.Sight, Stroke(bend.SightLine));
         }
+        foreach (var bend in piece.CurvedBends)
+        {
+            board.Add(LineKinds.Bend, Stroke(bend.Middle));
+            board.Add(LineKinds.BendTangent, Stroke(bend.Held), Stroke(bend.Turned));
+        }
     }
 
     /// <summary>How far a datum's marks reach from its centre, in mm.</summary>

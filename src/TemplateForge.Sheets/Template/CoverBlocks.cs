@@ -181,9 +181,9 @@ internal sealed record CoverBlocks(Modification Modification, double Height)
     /// <summary>The bends in their order, and where each line lies on the blank.</summary>
     public Block Bends(double width)
     {
-        var bends = Modification.Pieces.SelectMany(p => p.BendLines.Select(b => (Piece: p, Bend: b))).ToList();
+        var bends = Modification.Pieces.SelectMany(p => p.Bends.Select(b => (Piece: p, Together: b, Bend: b[0]))).ToList();
         if (bends.Count == 0) return Block.Empty(width, 0);
-        var several = Modification.Pieces.Count(p => !p.BendLines.IsEmpty) > 1;
+        var several = Modification.Pieces.Count(p => !p.Bends.IsEmpty) > 1;
         var (number, way, radius) = (WidthOf(["No"], width), WidthOf(["DOWN"], width), WidthOf(["radius"], width));
         var angle = WidthOf(bends.Select(b => Angles(b.Bend)).Append("bend to"), width);
         var lies = width - number - way - radius - angle;
@@ -195,17 +195,22 @@ internal sealed record CoverBlocks(Modification Modification, double Height)
                 Cell.Words(Angles(b.Bend), Height),
                 Cell.Words(Wording.WayOf(b.Bend), Height),
                 Cell.Words(Wording.Short(b.Bend.InsideRadius), Height),
-                Cell.Words((several ? $"{b.Piece.Title}: " : "") + Line(b.Piece, b.Bend), Height),
+                Cell.Words((several ? $"{b.Piece.Title}: " : "") + Lies(b.Piece, b.Together), Height),
             ]),
             Height);
         return Block.Stacked(Height * 0.8, table, Block.Text(Wording.PencilOnly, width, Height));
 
-        static string Angles(BendLine bend) => bend.Overbend == bend.Bend
+        static string Angles(IBendOnBlank bend) => bend.Overbend == bend.Bend
             ? Wording.Degrees(bend.Bend)
             : $"{Wording.Degrees(bend.Overbend)} for {Wording.Degrees(bend.Bend)}";
 
-        static string Line(Piece piece, BendLine bend)
+        static string Lies(Piece piece, ImmutableArray<IBendOnBlank> together)
         {
+            if (together is not [BendLine bend])
+            {
+                var curved = together.Count(b => b is CurvedBend);
+                return string.Create(CultureInfo.InvariantCulture, $"runs on without a corner: {together.Length - curved} straight and {curved} curved, over a former");
+            }
             return $"from {Place(bend.From)} to {Place(bend.To)}";
 
             string Place(Point point)

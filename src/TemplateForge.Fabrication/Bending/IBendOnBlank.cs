@@ -1,0 +1,25 @@
+using TemplateForge.Geometry;
+
+namespace TemplateForge.Fabrication;
+
+/// <summary>A bend as it stands on a flat blank, straight or along an arc.</summary>
+public interface IBendOnBlank
+{
+    /// <summary>The place of the bend in the order of bending, from 1; stretches that are bent together share it.</summary>
+    int Number { get; }
+
+    /// <summary>The middle of what is bent.</summary>
+    Path Middle { get; }
+
+    /// <summary>How far the sheet is bent, from flat.</summary>
+    Angle Bend { get; }
+
+    /// <summary>How far it is bent before it springs back, from flat.</summary>
+    Angle Overbend { get; }
+
+    /// <summary>Towards the face that is up or away from it.</summary>
+    BendWay Way { get; }
+
+    /// <summary>In mm.</summary>
+    double InsideRadius { get; }
+}

@@ -1,0 +1,25 @@
+using System.Collections.Immutable;
+using TemplateForge.Fabrication;
+using TemplateForge.Geometry;
+using TemplateForge.Notation;
+
+namespace TemplateForge.Profiles;
+
+/// <summary>A sheet that is bent, laid flat: what a piece that is cut from it must know.</summary>
+internal abstract record BentSheet(FoldedSheet Sheet)
+{
+    /// <summary>What is printed beside the blank.</summary>
+    public abstract ImmutableArray<string> Notes { get; }
+
+    /// <summary>The bends of a blank in the order in which they are made; none of a bend that the blank does not reach.</summary>
+    public abstract ImmutableArray<BendLine> LinesOn(Region blank);
+
+    /// <summary>The bends along arcs.</summary>
+    public virtual ImmutableArray<CurvedBend> CurvesOn(Region blank) => [];
+
+    /// <summary>What a foreman would say, at its places on a blank.</summary>
+    public abstract ImmutableArray<Warning> WarningsOn(Region blank);
+}
+
+/// <summary>A section or a flanged sheet, called by its name.</summary>
+internal sealed record BentName(string Name, Place Place);
