@@ -55,6 +55,9 @@ public sealed record Piece
     /// <summary>Lines to pencil: bends, in the order of bending.</summary>
     public ImmutableArray<BendLine> BendLines { get; init; } = [];
 
+    /// <summary>The bent piece seen on its edge; what a mirror image shows from its other end.</summary>
+    public ImmutableArray<EdgeView> EdgeViews { get; init; } = [];
+
     /// <summary>Bends along arcs, to pencil too.</summary>
     public ImmutableArray<CurvedBend> CurvedBends { get; init; } = [];
 

@@ -49,7 +49,18 @@ public class FiguresTests
     private static LineDrawing Drawing(string name, string yaml, string shape)
     {
         if (name == "steps") return Figure.Of(TheLibrary.Read(TheLanguagePage.Whole(yaml, [])).Make().Steps, width: 100);
-        return Figure.Of(Piece(yaml, shape), width: 150, height: 110);
+        return name.StartsWith("edge-", StringComparison.Ordinal)
+            ? Figure.Of(OnItsEdge(yaml, shape), width: 60, height: 40)
+            : Figure.Of(Piece(yaml, shape), width: 150, height: 110);
+    }
+
+    // A piece of the example, or one that is cut from the blank with the section's name before it.
+    private static EdgeView OnItsEdge(string yaml, string section)
+    {
+        var text = TheLanguagePage.Whole(yaml, []).Text.Replace("paper: ", "blank: ", StringComparison.Ordinal);
+        if (!yaml.Contains("\npieces:", StringComparison.Ordinal))
+            text = text[..text.LastIndexOf("    blank: ", StringComparison.Ordinal)] + $"    blank: {section}_blank\n    bends: {section}\n";
+        return TheLibrary.Read(new("example.yaml", text)).Make().Pieces[0].EdgeViews[0];
     }
 
     // The shape that is shown, the others that it is made from as guide lines, the points with their names.

@@ -68,6 +68,33 @@ public class BendLinesTests
         Assert.Contains(drawn, p => p.Layer == "WARNING");
     }
 
+    // Two half circles each, on the radii where tangent lines and middles lie: 40 − 3 is where the first bend begins.
+    [Fact]
+    public void A_bend_along_an_arc_is_pencilled_on_the_same_layers()
+    {
+        var layers = CutSheet.Of(Samples.Lid, Samples.Lid.Pieces[0]).Layers.ToDictionary(l => l.Name);
+        Assert.Equal(4, Strokes(layers["PENCIL-BEND"]).Count());
+        Assert.Equal(37, Strokes(layers["PENCIL-TANGENT"]).Min(s => s.Radius), 6);
+        Assert.All(Strokes(layers["CUT"]), s => Assert.False(s.IsLine));
+    }
+
+    [Fact]
+    public void The_bend_table_says_that_what_runs_on_is_worked_over_a_former_and_shows_it_on_its_edge()
+    {
+        var sheet = Words(JobSheet.Of(Samples.Lid, Cases.A4).Pages);
+        Assert.Contains("0 straight and 2 curved, over a former", sheet, StringComparison.Ordinal);
+        Assert.Contains("Seen on the edge, at full size.", sheet, StringComparison.Ordinal);
+        Assert.Contains("bends 2, 1", sheet, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_is_said_of_two_places_is_said_once_with_both_numbers()
+    {
+        var sheet = Words(JobSheet.Of(Samples.Lid, Cases.A4).Pages);
+        Assert.Contains("1, 3", sheet, StringComparison.Ordinal);
+        Assert.Equal(sheet.IndexOf("It shrinks by", StringComparison.Ordinal), sheet.LastIndexOf("It shrinks by", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void The_legend_tells_only_of_lines_that_the_job_has()
     {

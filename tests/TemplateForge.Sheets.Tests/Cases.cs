@@ -21,6 +21,7 @@ internal static class Cases
         ["lap patch"] = Samples.LapPatch,
         ["large patch"] = Samples.LargePatch,
         ["bracket"] = Samples.Bracket,
+        ["lid"] = Samples.Lid,
     };
 
     private static Dictionary<string, Paper> Papers { get; } =
@@ -42,6 +43,7 @@ internal static class Cases
         { "large patch", "a4" },
         { "bracket", "a4" },
         { "bracket", "letter" },
+        { "lid", "a4" },
     };
 
     public static Modification Of(string modification) => Modifications[modification];

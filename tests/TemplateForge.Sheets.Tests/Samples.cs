@@ -56,6 +56,9 @@ internal static class Samples
         ],
     };
 
+    /// <summary>A round lid whose rim runs round it as two half circles, with a return: two bends along arcs.</summary>
+    public static Modification Lid { get; } = MakeLid();
+
     /// <summary>For the other hand, which nobody has measured.</summary>
     public static Modification OtherHand(Modification modification) => modification with
     {
@@ -63,6 +66,40 @@ internal static class Samples
         HandWasMeasured = false,
         Pieces = [.. modification.Pieces.Select(p => p.Mirrored())],
     };
+
+    private static Modification MakeLid()
+    {
+        var plan = Region.Of(Outline.Circle(new(0, 0), 40));
+        var rule = new KFactorRule(0.44);
+        Fold Turned(BendWay way, double leg) => new(new(Angle.QuarterTurn, 2, 1, rule), way, new(leg));
+        Flange rim = new([.. plan.Contours[0].Segments], [Turned(BendWay.Up, 15), Turned(BendWay.Down, 10)]);
+        if (!FlangedBlank.TryLayFlat(new(plan, 1, MeasuredBy.Outside, rim), out var blank, out _)) throw new InvalidOperationException("The lid lies flat.");
+        return Bracket with
+        {
+            Title = "Lid",
+            Pieces =
+            [
+                Bracket.Pieces[0] with
+                {
+                    Name = "lid",
+                    Title = "Lid",
+                    Shape = blank.Shape,
+                    Thickness = 1,
+                    BendLines = [],
+                    CurvedBends = blank.CurvedBends(Springback.Unstated),
+                    EdgeViews = blank.EdgeViews,
+                    ScribeLines = [],
+                    Checks = [],
+                    Warnings =
+                    [
+                        new("edge shrunk too far", "It shrinks by 40 %.", new(50, 0), "radial model"),
+                        new("hole near a bend", "Too near.", new(0, 20), "common practice, no source"),
+                        new("edge shrunk too far", "It shrinks by 40 %.", new(-50, 0), "radial model"),
+                    ],
+                },
+            ],
+        };
+    }
 
     private static Modification MakeNotch(bool given)
     {

@@ -60,7 +60,7 @@ internal static class MakePrinter
         if (job.Warnings.Length == 0) return;
         page.Line();
         page.Line("Warnings:", Page.Strong);
-        foreach (var warning in job.Warnings) page.Line($"{warning.Piece}, {warning.Rule}: {warning.Text} ({warning.Source})");
+        foreach (var warning in job.Warnings.Distinct()) page.Line($"{warning.Piece}, {warning.Rule}: {warning.Text} ({warning.Source})");
     }
 
     private static void PrintDemonstration(ReportedJob job, Page page)

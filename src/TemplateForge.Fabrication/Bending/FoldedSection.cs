@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using TemplateForge.Geometry;
 
 namespace TemplateForge.Fabrication;
@@ -9,6 +10,7 @@ internal sealed class FoldedSection
     private const double Touching = 0.001;
 
     private readonly List<Run> _runs = [];
+    private readonly List<EdgeViewBend> _bends = [];
     private readonly double _thickness;
 
     private FoldedSection(double thickness) => _thickness = thickness;
@@ -42,6 +44,12 @@ internal sealed class FoldedSection
         folded.Walk(section, bend - step, -step, end, new(-1, 0), upIsLeft: !markedUp, angles);
         return folded;
     }
+
+    /// <summary>The sheet seen on its edge, layers that touch kept apart by a hair.</summary>
+    public Region Sheet => Combination.Union(_runs.Select(Solid));
+
+    /// <summary>Where the bends are, in the order of the section.</summary>
+    public ImmutableArray<EdgeViewBend> Bends => [.. _bends];
 
     /// <summary>Two legs, from 1, of which one runs through the other; legs that share a bend are not looked at.</summary>
     public IEnumerable<(int, int)> Meetings()
@@ -88,6 +96,9 @@ internal sealed class FoldedSection
         var pieces = (int)Math.Ceiling(angle.Radians / Math.PI - 1e-9);
         var radius = fold.Bend.InsideRadius + fold.Bend.Thickness / 2;
         var sweep = angle / Math.Max(1, pieces) * (left ? 1 : -1);
+        var outwards = direction.Turned(sweep * pieces / 2).Left * (left ? -1 : 1);
+        var axis = at + direction.Left * (left ? radius : -radius);
+        _bends.Add(new(_bends.Count + 1, axis + outwards * (radius + _thickness / 2), outwards));
         for (var i = 0; i < pieces; i++)
         {
             var half = direction.Turned(sweep / 2);

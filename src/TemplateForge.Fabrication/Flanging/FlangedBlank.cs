@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using TemplateForge.Geometry;
 
 namespace TemplateForge.Fabrication;
@@ -62,6 +63,26 @@ public sealed class FlangedBlank
         }),
     ];
 
+    /// <summary>Each kind of flange seen on its edge, with a stub of the base.</summary>
+    public ImmutableArray<EdgeView> EdgeViews
+    {
+        get
+        {
+            var views = ImmutableArray.CreateBuilder<EdgeView>();
+            foreach (var alike in Numbered().GroupBy(b => b.Strip.Wanted.Folds, FoldsInOrder.Instance))
+            {
+                var strip = alike.First().Strip;
+                var stub = 10 + 2 * Sheet.Measured.SetbackOf(strip.Flange.Folds[0].Bend);
+                var numbers = alike.Where(b => b.Strip == strip).OrderBy(b => b.Fold).Select(b => b.Number).ToImmutableArray();
+                var others = alike.Select(b => b.Strip.Run).Distinct().Count() - 1;
+                var title = (numbers.Length > 1 ? "bends " : "bend ") + string.Join(", ", numbers.Select(n => n.ToString(CultureInfo.InvariantCulture)))
+                    + (others > 0 ? FormattableString.Invariant($", and {others} more alike") : "");
+                views.Add(EdgeView.Of(title, new(Sheet.Thickness, new(stub, Sheet.Measured), strip.Flange.Folds), numbers));
+            }
+            return views.ToImmutable();
+        }
+    }
+
     /// <summary>What a foreman would say of the flanges.</summary>
     /// <param name="material">The sheet's; one that is unstated has no limits.</param>
     /// <param name="brake">The shop's brake.</param>
@@ -90,6 +111,15 @@ public sealed class FlangedBlank
         var inOrder = runs.SelectMany(run => Enumerable.Range(0, run.First().Flange.Folds.Length).Select(fold => (Run: run, Fold: fold)))
             .OrderByDescending(b => b.Fold).ThenBy(b => b.Run.First().Index).ToList();
         return inOrder.SelectMany((b, i) => b.Run.Select(strip => (strip, b.Fold, i + 1)));
+    }
+
+    private sealed class FoldsInOrder : IEqualityComparer<ImmutableArray<Fold>>
+    {
+        public static FoldsInOrder Instance { get; } = new();
+
+        public bool Equals(ImmutableArray<Fold> x, ImmutableArray<Fold> y) => x.SequenceEqual(y);
+
+        public int GetHashCode(ImmutableArray<Fold> obj) => obj.Length;
     }
 
     private static ImmutableArray<FlangeFault> Overlaps(FlangedSheet sheet, ImmutableArray<FlangeStrip> strips, List<Region> flanges)

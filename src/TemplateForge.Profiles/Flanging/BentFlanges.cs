@@ -22,6 +22,8 @@ internal sealed record BentFlanges(FlangedBlank Blank, FoldedSheet Sheet) : Bent
     public override ImmutableArray<CurvedBend> CurvesOn(Region blank) =>
         [.. Blank.CurvedBends(Sheet.Springback).Where(b => !b.Middle.PartsInside(blank).IsEmpty)];
 
+    public override ImmutableArray<EdgeView> EdgeViews => Blank.EdgeViews;
+
     public override ImmutableArray<Warning> WarningsOn(Region blank) =>
         Sheet.Brakes is [var brake, ..] ? Blank.Warnings(Sheet.Material, brake) : [];
 }

@@ -85,6 +85,7 @@ internal sealed record PieceRecipe
             Thickness = thickness,
             Material = bent is not null && Material.IsEmpty ? bent.Sheet.Material : material!,
             BendLines = bent?.LinesOn(shape) ?? [],
+            EdgeViews = bent?.EdgeViews ?? [],
             CurvedBends = bent?.CurvesOn(shape) ?? [],
             Warnings = bent?.WarningsOn(shape) ?? [],
             RoughAllowance = rough,

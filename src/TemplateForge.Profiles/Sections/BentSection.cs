@@ -42,6 +42,9 @@ internal sealed record BentSection(FlatSection Flat, FoldedSheet Sheet) : BentSh
         return lines.ToImmutable();
     }
 
+    public override ImmutableArray<EdgeView> EdgeViews =>
+        [EdgeView.Of("", Flat.Section, [.. Flat.Bends.Select((_, i) => Steps.TakeWhile(s => s.Bend != i + 1).Count() + 1)])];
+
     /// <summary>What a foreman would say, at its places on a blank.</summary>
     public override ImmutableArray<Warning> WarningsOn(Region blank)
     {

@@ -17,6 +17,9 @@ internal abstract record BentSheet(FoldedSheet Sheet)
     /// <summary>The bends along arcs.</summary>
     public virtual ImmutableArray<CurvedBend> CurvesOn(Region blank) => [];
 
+    /// <summary>The bent piece seen on its edge.</summary>
+    public abstract ImmutableArray<EdgeView> EdgeViews { get; }
+
     /// <summary>What a foreman would say, at its places on a blank.</summary>
     public abstract ImmutableArray<Warning> WarningsOn(Region blank);
 }

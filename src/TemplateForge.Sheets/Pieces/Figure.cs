@@ -19,6 +19,12 @@ public static class Figure
             ? block.Board.ToDrawing()
             : throw new ArgumentException($"{piece.Name} fits into {width} by {height} mm at no scale.", nameof(piece));
 
+    /// <summary>A bent piece seen on its edge, as large as fits.</summary>
+    /// <param name="view">What is shown.</param>
+    /// <param name="width">Width in mm.</param>
+    /// <param name="height">Height in mm.</param>
+    public static LineDrawing Of(EdgeView view, double width, double height) => EdgeViews.Of(view, width, height, Text).Board.ToDrawing();
+
     /// <summary>Steps of the work as the job sheet prints them.</summary>
     /// <param name="steps">The steps.</param>
     /// <param name="width">Width in mm.</param>

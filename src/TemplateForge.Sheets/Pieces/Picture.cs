@@ -14,7 +14,7 @@ internal static class Picture
     private const double Border = 1;
 
     /// <summary>How many times smaller a picture may be drawn, so that its scale is a round one.</summary>
-    private static ImmutableArray<double> Reductions { get; } =
+    public static ImmutableArray<double> Reductions { get; } =
         [1.25, 1.5, 2, 2.5, 3, 3.5, 4, 4.5, 5, 5.5, 6, 7, 8, 9, 10, 12.5, 15, 20, 25, 30, 40, 50, 60, 80, 100, 200, 500, 1000];
 
     /// <summary>The pieces, each under its title, as large as fits in this width and height at one round scale.</summary>

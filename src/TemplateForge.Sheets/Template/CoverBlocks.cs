@@ -198,7 +198,7 @@ internal sealed record CoverBlocks(Modification Modification, double Height)
                 Cell.Words((several ? $"{b.Piece.Title}: " : "") + Lies(b.Piece, b.Together), Height),
             ]),
             Height);
-        return Block.Stacked(Height * 0.8, table, Block.Text(Wording.PencilOnly, width, Height));
+        return Block.Stacked(Height * 0.8, table, Block.Text(Wording.PencilOnly, width, Height), EdgeViews.Of(Modification.Pieces, width, Height));
 
         static string Angles(IBendOnBlank bend) => bend.Overbend == bend.Bend
             ? Wording.Degrees(bend.Bend)
@@ -227,10 +227,14 @@ internal sealed record CoverBlocks(Modification Modification, double Height)
     public Block Warnings(double width)
     {
         var warnings = Modification.Pieces.SelectMany(p => p.Warnings).ToList();
-        var indent = Height * 2.8;
-        return Block.Stacked(Height * 0.75, warnings.Select((w, i) => Block.Beside(0,
-            Block.Text((i + 1).ToString(CultureInfo.InvariantCulture), indent, Height),
-            Block.Text($"{w.Rule}: {w.Text} ({w.Source})", width - indent, Height))));
+        // What is said of several places is said once.
+        var alike = warnings.Select((w, i) => (Warning: w, Number: (i + 1).ToString(CultureInfo.InvariantCulture))).GroupBy(w => (w.Warning.Rule, w.Warning.Text)).ToList();
+        var indent = alike.Select(g => WidthOf([Numbers(g)], width * 0.2)).DefaultIfEmpty(0).Max() + Height;
+        return Block.Stacked(Height * 0.75, alike.Select(g => Block.Beside(0,
+            Block.Text(Numbers(g), indent, Height),
+            Block.Text($"{g.Key.Rule}: {g.Key.Text} ({g.First().Warning.Source})", width - indent, Height))));
+
+        static string Numbers(IEnumerable<(Warning Warning, string Number)> alike) => string.Join(", ", alike.Select(w => w.Number));
     }
 
     /// <summary>A sample of each line that the job has, and what it means.</summary>
