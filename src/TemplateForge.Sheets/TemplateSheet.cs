@@ -20,7 +20,13 @@ public static class TemplateSheet
     public static Document Of(Modification modification, Paper paper, double overlap)
     {
         var layout = new PageLayout(PageLayout.Usual.SideStrip, PageLayout.Usual.FootStrip, overlap);
-        var templates = modification.Pieces.Select(p => PieceTemplate.Of(modification, p, paper, layout)).ToImmutableArray();
+        var (pieces, rows) = (ImmutableArray.CreateBuilder<PieceTemplate>(), 0);
+        foreach (var piece in modification.Pieces)
+        {
+            pieces.Add(PieceTemplate.Of(modification, piece, paper, layout, rows));
+            rows += pieces[^1].Plan.Rows;
+        }
+        var templates = pieces.ToImmutable();
         return new(
             modification.Title,
             $"{Wording.ProfileOf(modification)}, {Wording.HandOf(modification)}",

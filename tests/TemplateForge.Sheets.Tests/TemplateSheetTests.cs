@@ -25,6 +25,15 @@ public class TemplateSheetTests
         Assert.All(Tiles(template).Prepend(template.Pages[0]), p => Assert.Contains(expected, Printed.Words(Printed.On(p)), StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void No_two_pages_of_a_job_have_the_same_address()
+    {
+        var two = Samples.Bracket with { Pieces = [Samples.Bracket.Pieces[0], Samples.Lid.Pieces[0]] };
+        var addresses = Tiles(TemplateSheet.Of(two, A4, Overlap))
+            .Select(page => Printed.On(page).Where(p => p.Layer == "PAGE-ADDRESS").Select(p => p.Mark).OfType<Lettering>().First().Text);
+        Assert.Equal(["A1", "B1"], addresses);
+    }
+
     [Theory, MemberData(nameof(All))]
     public void A_demonstration_says_so_across_every_page_and_nothing_else_does(string modification, string paper)
     {

@@ -10,8 +10,11 @@ namespace TemplateForge.Drawing;
 /// <param name="PageWindow">The same part in the page's coordinates.</param>
 public sealed record Tile(int Row, int Column, Box Window, Box PageWindow)
 {
+    /// <summary>How many rows the drawings before this one take, so that no two pages of a document have one address.</summary>
+    public int RowsBefore { get; init; }
+
     /// <summary>A letter for the row from the top and a number for the column from the left: A1. After Z comes AA.</summary>
-    public string Address => Letters(Row) + (Column + 1).ToString(CultureInfo.InvariantCulture);
+    public string Address => Letters(RowsBefore + Row) + (Column + 1).ToString(CultureInfo.InvariantCulture);
 
     /// <summary>From the drawing's coordinates to the page's, at true size.</summary>
     public Placement ToPage => Placement.Moved(PageWindow.Min - Window.Min);

@@ -14,6 +14,10 @@ namespace TemplateForge.Drawing;
 public sealed record TilePlan(
     double PageWidth, double PageHeight, double Margin, PageLayout Layout, int Columns, int Rows, ImmutableArray<Tile> Tiles)
 {
+    /// <summary>The same pages after those of other drawings in one document.</summary>
+    /// <param name="rows">How many rows those take.</param>
+    public TilePlan After(int rows) => this with { Tiles = [.. Tiles.Select(t => t with { RowsBefore = rows })] };
+
     /// <summary>The whole sheet, in page coordinates.</summary>
     public Box Paper => new(Point.Origin, new(PageWidth, PageHeight));
 

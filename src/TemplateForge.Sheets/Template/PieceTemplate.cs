@@ -18,7 +18,7 @@ internal sealed record PieceTemplate(Piece Piece, Board Lines, TilePlan Plan, Bo
     /// <summary>Room round a piece for its dimension lines while nobody knows yet where they go, in mm.</summary>
     private const double RoomForDimensions = 70;
 
-    public static PieceTemplate Of(Modification modification, Piece piece, Paper paper, PageLayout layout)
+    public static PieceTemplate Of(Modification modification, Piece piece, Paper paper, PageLayout layout, int rowsBefore)
     {
         var firstNumber = CheckNumbers.FirstOf(modification, piece);
         // 1. The piece with its dimensions says what must be on the pages.
@@ -26,7 +26,7 @@ internal sealed record PieceTemplate(Piece Piece, Board Lines, TilePlan Plan, Bo
         PieceLines.PutOn(lines, piece, unit: 1);
         var first = new PieceDrawing(piece, lines, 1, BoundsOf(lines).Grown(RoomForDimensions));
         first.AddDimensions(firstNumber);
-        var plan = Pages(lines, BoundsOf(first.Board).Grown(Border), paper, layout);
+        var plan = Pages(lines, BoundsOf(first.Board).Grown(Border), paper, layout).After(rowsBefore);
 
         // 2. Now the seams are known: the dimensions are placed anew, and the words, clear of them.
         var windows = plan.Tiles.Select(t => t.Window).ToList();
