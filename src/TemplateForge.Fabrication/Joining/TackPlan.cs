@@ -16,6 +16,25 @@ public static class TackPlan
         return Numbered(EvenSpacing.FromTheTop(outline, 4 * (int)quarters));
     }
 
+    /// <summary>Tacks of a strip: its ends, its middle, then halving what lies between.</summary>
+    /// <param name="places">Where they are, in order from end to end, evenly spaced.</param>
+    /// <remarks>Common practice, no source.</remarks>
+    public static ImmutableArray<Tack> OfStrip(ImmutableArray<Point> places)
+    {
+        var taken = new List<int>();
+        if (places.Length > 0) taken.Add(0);
+        if (places.Length > 1) taken.Add(places.Length - 1);
+        while (taken.Count < places.Length)
+        {
+            // What is widest is halved first; of equal gaps the one furthest from the last tack, so that heat is spread.
+            var standing = taken.Order().ToList();
+            var (from, to) = standing.Zip(standing.Skip(1)).OrderByDescending(g => g.Second - g.First)
+                .ThenByDescending(g => Math.Abs((g.First + g.Second) / 2.0 - taken[^1])).First();
+            taken.Add((from + to) / 2);
+        }
+        return [.. taken.Select((place, i) => new Tack(i + 1, places[place]))];
+    }
+
     /// <summary>A weld at each of the places, in the same kind of order.</summary>
     /// <param name="places">The places in order round the outline, evenly spaced, the first at 12 o'clock.</param>
     public static ImmutableArray<Tack> Numbered(ImmutableArray<Point> places)

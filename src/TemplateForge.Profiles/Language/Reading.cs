@@ -93,6 +93,25 @@ internal sealed class Reading(ProfileNames names, ICollection<Complaint> complai
         return new(name, node.Place);
     }
 
+    /// <summary>Straight between the two points under <c>between</c>.</summary>
+    public LineTerm LineBetween(Fields fields)
+    {
+        if (!fields.Required("between", out var between)) return Nowhere(fields.Place);
+        var (from, to) = TwoPoints(between);
+        return new LineBetween(between.Place, from, to);
+    }
+
+    /// <summary>The path under <c>along</c>.</summary>
+    public LineTerm LineOfPath(Fields fields)
+    {
+        if (!fields.Required("along", out var along)) return Nowhere(fields.Place);
+        var name = along is ScalarNode scalar ? scalar.Text : "";
+        if (!names.IsPath(name)) Complain(Wordings.UnknownPath(along.Place, name, names.Paths));
+        return new LineOfPath(along.Place, name);
+    }
+
+    private static LineOfPath Nowhere(Place place) => new(place, "");
+
     public StationsName Stations(Node node)
     {
         var name = node is ScalarNode scalar ? scalar.Text : "";

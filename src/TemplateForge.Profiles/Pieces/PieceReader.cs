@@ -39,6 +39,21 @@ internal static class PieceReader
     private static readonly Word Pitched = new("pitch", "tacks at the places of circles_along with the same pitch",
         Field.Must("round", Holds.Name, "the shape"), Field.Must("pitch", Holds.Expression, "distance between neighbours, as near as fits"));
 
+    private static readonly Word StripBetween = new("between", "tacks of a strip: its ends, its middle, then halving",
+        Field.Must("between", Holds.TwoPoints, "the two ends of the seam"), Field.Must("most_apart", Holds.Expression, "the most between two neighbours"));
+
+    private static readonly Word StripAlong = new("along", "tacks of a strip along a path",
+        Field.Must("along", Holds.Name, "the path of the seam"), Field.Must("most_apart", Holds.Expression, "the most between two neighbours"));
+
+    private static readonly ImmutableArray<Word> TackWords = [StripBetween, StripAlong, Quartered, Pitched];
+
+    private static readonly Word ScribeLine = new("from", "a straight line to scribe", From, To, Field.When);
+
+    private static readonly Word ScribePath = new("along", "a path to scribe", Field.Must("along", Holds.Name, "the path"), Field.When);
+
+    private static readonly Word ScribeCrosses = new("crosses_at", "a cross with an open middle at each station, to punch or drill by",
+        Field.Must("crosses_at", Holds.Name, "the row of stations"), Field.May("size", Holds.Expression, "how wide; 10 mm if nothing is said"), Field.When);
+
     private static readonly Word Check = new("check", "a distance to check by rule before cutting",
         Field.Must("what", Holds.PlainWords, "what it is"), From, To, Measured, Field.When);
 
@@ -64,7 +79,8 @@ internal static class PieceReader
         Field.May("datums", Holds.NamesOf(Holds.Group(DatumWord)), "points from which everything is measured, by a letter"),
         Field.May("centre_lines", Holds.ListOf(Holds.AnyOf(Holds.Group(CentreCross), Holds.Group(CentreLineWord))), "centre lines"),
         Field.May("guide_lines", Holds.ListOf(Holds.Group(Guide)), "outlines to see and not to cut"),
-        Field.May("tacks", Holds.ByChoice(Holds.AnyOf(Holds.Group(Quartered), Holds.Group(Pitched))), "numbered tacks"),
+        Field.May("tacks", Holds.ByChoice(Holds.AnyOf([.. TackWords.Select(Holds.Group)])), "numbered tacks"),
+        Field.May("scribe_lines", Holds.ListOf(Holds.AnyOf(Holds.Group(ScribeLine), Holds.Group(ScribePath), Holds.Group(ScribeCrosses))), "marks that stay, cut nothing and are no bend"),
         Field.May("checks", Holds.ListOf(Holds.Group(Check)), "distances to check by rule before cutting"),
         Field.May("dimensions", Holds.ListOf(Holds.Group(DimensionWord)), "distances that are only shown"),
         Field.May("labels", Holds.ListOf(Holds.Group(LabelWord)), "words with a leader to a point"),
@@ -102,6 +118,7 @@ internal static class PieceReader
             Centres = reading.List(fields, "centre_lines", [CentreCross, CentreLineWord], (f, w) => ReadCentre(f, w, reading)),
             GuideLines = reading.List(fields, "guide_lines", Guide, f => (reading.Words(f, "label"), reading.Shape(f, "along"))),
             Tacks = fields.Optional("tacks", out var tacks) ? [new([], reading.Chosen(tacks, t => ReadTacks(t, reading)))] : [],
+            ScribeLines = reading.List(fields, "scribe_lines", [ScribeCrosses, ScribePath, ScribeLine], (f, word) => ReadScribe(f, word, reading)),
             Checks = reading.List(fields, "checks", Check, f => ReadCheck(f, reading)),
             Dimensions = reading.List(fields, "dimensions", DimensionWord, f => ReadDimension(f, reading)),
             Labels = reading.List(fields, "labels", LabelWord, f => (reading.ChosenSentence(f, "say"), reading.Point(f, "at"))),
@@ -152,9 +169,20 @@ internal static class PieceReader
 
     private static TackRecipe ReadTacks(Node node, Reading reading)
     {
-        if (!reading.TryOpen(node, "The tacks", [Quartered, Pitched], out var fields, out var word))
-            return new(new("", node.Place), reading.Standing("1 mm", node.Place), Quartered: true);
-        return new(reading.Shape(fields, "round"), reading.Length(fields, word.Name), word == Quartered);
+        if (!reading.TryOpen(node, "The tacks", TackWords, out var fields, out var word))
+            return new TacksRound(new("", node.Place), reading.Standing("1 mm", node.Place), Quartered: true);
+        if (word == StripBetween) return new TacksAlong(reading.LineBetween(fields), reading.Length(fields, "most_apart"));
+        if (word == StripAlong) return new TacksAlong(reading.LineOfPath(fields), reading.Length(fields, "most_apart"));
+        return new TacksRound(reading.Shape(fields, "round"), reading.Length(fields, word.Name), word == Quartered);
+    }
+
+    private static ScribeRecipe ReadScribe(Fields fields, Word word, Reading reading)
+    {
+        if (word == ScribeLine) return new ScribedLine(new LineBetween(fields.Place, reading.Point(fields, "from"), reading.Point(fields, "to")));
+        if (word == ScribePath) return new ScribedLine(reading.LineOfPath(fields));
+        return new ScribedCrosses(
+            fields.Required("crosses_at", out var row) ? reading.Stations(row) : new("", fields.Place),
+            fields.Optional("size", out var size) ? reading.Length(size) : reading.Standing("10 mm", fields.Place));
     }
 
     private static CheckRecipe ReadCheck(Fields fields, Reading reading)

@@ -35,6 +35,7 @@ internal sealed record PieceRecipe
     public required ImmutableArray<Conditional<CentreRecipe>> Centres { get; init; }
     public required ImmutableArray<Conditional<(string Label, ShapeName Along)>> GuideLines { get; init; }
     public required ImmutableArray<Conditional<Chosen<TackRecipe>>> Tacks { get; init; }
+    public required ImmutableArray<Conditional<ScribeRecipe>> ScribeLines { get; init; }
     public required ImmutableArray<Conditional<CheckRecipe>> Checks { get; init; }
     public required ImmutableArray<Conditional<DimensionRecipe>> Dimensions { get; init; }
     public required ImmutableArray<Conditional<(Chosen<FilledText> Say, PointTerm At)>> Labels { get; init; }
@@ -67,6 +68,7 @@ internal sealed record PieceRecipe
         sound &= from.TryMany(Centres, (CentreRecipe c, out ImmutableArray<CentreLine> lines) => c.TryMake(from, out lines), out var centres);
         sound &= from.TryMany<(string Label, ShapeName Along), GuideLine>(GuideLines, TryGuideLine, out var guides);
         sound &= from.TryMany<Chosen<TackRecipe>, ImmutableArray<Tack>>(Tacks, TryTacks, out var tacks);
+        sound &= from.TryMany(ScribeLines, (ScribeRecipe s, out ImmutableArray<Path> lines) => s.TryMake(from, out lines), out var scribed);
         sound &= from.TryMany<CheckRecipe, DistanceCheck>(Checks, TryCheck, out var checks);
         sound &= from.TryMany<DimensionRecipe, ShownDistance>(Dimensions, TryDimension, out var dimensions);
         sound &= from.TryMany<(Chosen<FilledText> Say, PointTerm At), Label>(Labels, TryLabel, out var labels);
@@ -94,6 +96,7 @@ internal sealed record PieceRecipe
             Datums = datums,
             CentreLines = [.. centres.SelectMany(c => c)],
             GuideLines = guides,
+            ScribeLines = [.. scribed.SelectMany(s => s)],
             Tacks = [.. tacks.SelectMany(t => t)],
             Checks = checks,
             Dimensions = dimensions,
@@ -198,25 +201,6 @@ internal sealed record CentreCrossRecipe(PointTerm Centre, Term Turned, Term Hal
             & from.TrySize(HalfLengthY, out var b))) return false;
         var (along, across) = (Vector.Polar(a, turned), Vector.Polar(b, turned + Angle.QuarterTurn));
         lines = [new(centre - along, centre + along), new(centre - across, centre + across)];
-        return true;
-    }
-}
-
-/// <summary>Tacks round an outline.</summary>
-/// <param name="Round">The outline.</param>
-/// <param name="Pitch">The distance between neighbours.</param>
-/// <param name="Quartered">Quartered like a clock with no more than the pitch between neighbours, or just as near to the pitch as
-/// may be, as holes along the same outline are.</param>
-internal sealed record TackRecipe(ShapeName Round, Term Pitch, bool Quartered)
-{
-    public bool TryMake(Evaluation from, out ImmutableArray<Tack> tacks)
-    {
-        tacks = [];
-        if (!from.TryOutline(Round, out var outline) || !from.TrySize(Pitch, out var pitch)) return false;
-        if (outline.Length / pitch > Evaluation.MostRepeats) return from.Refuse(Wordings.TooManyRepeats(Pitch.Place, outline.Length / pitch));
-        tacks = Quartered
-            ? TackPlan.Quartered(outline, pitch)
-            : TackPlan.Numbered(EvenSpacing.FromTheTop(outline, EvenSpacing.CountNearest(outline, pitch)));
         return true;
     }
 }

@@ -10,7 +10,10 @@ namespace TemplateForge.Profiles;
 /// <param name="WayAt">The way it runs there, as a vector of length 1.</param>
 internal sealed record Run(double Length, bool IsClosed, Func<double, Point> At, Func<double, Vector> WayAt)
 {
-    public static Run Of(Path path) => new(path.Length, IsClosed: false, path.PointAlong, path.DirectionAlong);
+    /// <summary>The line itself, from its start to its end.</summary>
+    public required Path Path { get; init; }
+
+    public static Run Of(Path path) => new(path.Length, IsClosed: false, path.PointAlong, path.DirectionAlong) { Path = path };
 
     /// <summary>Once round an outline.</summary>
     /// <param name="outline">The outline, turned either way.</param>
@@ -22,7 +25,10 @@ internal sealed record Run(double Length, bool IsClosed, Func<double, Point> At,
         var first = start is { } point
             ? EvenSpacing.DistanceAlong(turned, Region.Of(turned).NearestBoundaryPoint(point))
             : EvenSpacing.DistanceToTop(turned);
-        return new(turned.Length, IsClosed: true, d => turned.PointAlong(first + d), d => turned.DirectionAlong(first + d));
+        return new(turned.Length, IsClosed: true, d => turned.PointAlong(first + d), d => turned.DirectionAlong(first + d))
+        {
+            Path = new(turned.Segments),
+        };
     }
 
     public bool Reaches(double distance) => distance >= -Tolerance.Length && distance <= Length + Tolerance.Length;

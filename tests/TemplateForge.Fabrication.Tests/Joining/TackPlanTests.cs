@@ -12,6 +12,27 @@ public class TackPlanTests
         Assert.Equal(["12", "6", "3", "9"], tacks.Select(t => OClock(t.At)));
     }
 
+    // Nine places: ends, middle, quarters, eighths.
+    [Fact]
+    public void A_strip_is_tacked_at_its_ends_then_its_middle_then_between()
+    {
+        var tacks = TackPlan.OfStrip([.. Enumerable.Range(0, 9).Select(i => new Point(i, 0))]);
+        Assert.Equal([0, 8, 4], tacks[..3].Select(t => t.At.X));
+        Assert.Equal([2, 6], tacks[3..5].Select(t => t.At.X).Order());
+        Assert.Equal(Enumerable.Range(1, 9), tacks.Select(t => t.Number));
+        Assert.Equal(9, tacks.Select(t => t.At).Distinct().Count());
+        // No two of the last follow each other closely.
+        Assert.All(tacks[5..].Zip(tacks[6..]), pair => Assert.True(Math.Abs(pair.First.At.X - pair.Second.At.X) > 1));
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(6)]
+    public void A_strip_of_any_number_of_places_is_tacked_at_each_once(int count) =>
+        Assert.Equal(count, TackPlan.OfStrip([.. Enumerable.Range(0, count).Select(i => new Point(i, 0))]).Select(t => t.At).Distinct().Count());
+
     [Fact]
     public void What_lies_between_is_halved_next()
     {
