@@ -47,6 +47,9 @@ public static class JobSheet
     {
         var blocks = new CoverBlocks(modification, RunningOn);
         var picture = Picture.Fitting(modification, frame.Width, frame.Height / 2, RunningOn, withGuideNames: false, out var reduction);
+        // Rather a page of its own than a picture that shows nothing.
+        if (Picture.IsTooSmall(modification, frame.Width, reduction))
+            picture = Picture.Fitting(modification, frame.Width, frame.Height * 0.9, RunningOn, withGuideNames: false, out reduction);
         return
         [
             blocks.Heading("Job sheet", frame.Width),

@@ -30,8 +30,13 @@ internal sealed record CoverBlocks(Modification Modification, double Height)
         ];
     }
 
-    public Block FaceUp(double width) => Block.Stacked(Height * 0.6,
-        Modification.Pieces.Select(Wording.FaceUpOf).Distinct(StringComparer.Ordinal).Select(t => Block.Text(t, width, Height)));
+    /// <summary>The face that is up; where it differs, of which pieces.</summary>
+    public Block FaceUp(double width)
+    {
+        var faces = Modification.Pieces.GroupBy(Wording.FaceUpOf, StringComparer.Ordinal).ToList();
+        return Block.Stacked(Height * 0.6, faces.Select(f => Block.Text(
+            faces.Count == 1 ? f.Key : $"{string.Join(", ", f.Select(p => p.Title))}. {f.Key}", width, Height)));
+    }
 
     public Block Arrows() => Modification.Pieces.IsEmpty ? Block.Empty(0, 0) : ArrowBlock.Of(Modification.Pieces[0].Arrows, Height / 2.5);
 
