@@ -164,7 +164,7 @@ public class MaterialsTests
     [InlineData("materials.yaml", "k_factor: 0.44", "k_factor: 0.6", 20, 15)]
     [InlineData("materials.yaml", "title: mild", "titel: mild", 16, 5)]
     [InlineData("materials.yaml", "{0.5 mm: 0.24, ", "{0.5 mm: 0.24 mm, ", 22, 35)]
-    [InlineData("materials.yaml", "{0.5 mm: 0.24, ", "{0.7 mm: 0.24, ", 22, 41)]
+    [InlineData("materials.yaml", "{0.5 mm: 0.24, ", "{0.70 mm: 0.24, ", 22, 42)]
     [InlineData("materials.yaml", "greatest_yield: 280", "greatest_yield: 280 mm", 23, 21)]
     [InlineData("materials.yaml", "springback: DC01", "springback: DC02", 25, 17)]
     [InlineData("materials.yaml", "22 ga steel, 20 ga steel", "22 ga steel, 20 ga", 26, 106)]
