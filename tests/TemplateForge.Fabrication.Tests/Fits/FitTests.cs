@@ -35,6 +35,7 @@ public class FitTests
 
     // Worked out from the printed limits: least hole less largest shaft, largest hole less least shaft.
     [Theory]
+    [InlineData(2, 2, 18)]
     [InlineData(5, 4, 24)]
     [InlineData(8, 5, 29)]
     [InlineData(12, 6, 35)]
