@@ -33,6 +33,11 @@ public static class Wordings
     public static Complaint CoatingWithoutZinc(Place place) =>
         place.Complain("A coating is given, but zinc is no.", "Write zinc: yes, or take the coating away.");
 
+    public static Complaint UnknownCoating(Place place, string word, IEnumerable<string> known) =>
+        place.Complain(
+            $"There is no coating called {word} in the table.",
+            $"Choose one of {string.Join(", ", known)}, or give both_faces and least_on_one_face in g/m².");
+
     public static Complaint FaceOverHalf(Place place, double one, double both) =>
         place.Complain(
             FormattableString.Invariant($"One face is said to have {one:0.#} g/m² at least, which is more than half of {both:0.#} g/m² on both."),

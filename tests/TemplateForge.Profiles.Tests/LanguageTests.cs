@@ -114,40 +114,4 @@ public class LanguageTests
         Assert.False(Profile.TryRead(new("example.yaml", bomb), TheLibrary.Shop, complaints, out _));
         Assert.Equal(1, complaints[0].Line);
     }
-
-    [Fact]
-    public void Ten_thousand_mutilated_profiles_are_refused_with_places_or_made()
-    {
-        // The examples of the page use every word; of the profiles that ship each is longer than ten of them.
-        var texts = TheLanguagePage.Examples().Select(e => TheLanguagePage.Whole(e.Yaml, [])).Concat(TheLibrary.Library.Entries.Select(e => e.File)).ToList();
-        var random = new Random(20261125);
-        for (var i = 0; i < 10_000; i++)
-        {
-            var file = texts[i % texts.Count];
-            var text = Mutilated(file.Text, random);
-            var complaints = new List<Complaint>();
-            if (Profile.TryRead(file with { Text = text }, TheLibrary.Shop, complaints, out var profile))
-                profile.TryMake([], profile.Hand, profile.Hand, complaints, out _);
-            Assert.All(complaints, c => Assert.True(c.Line >= 1 && c.Column >= 1 && c.Line <= text.Split('\n').Length + 1 && c.Problem.Length > 0, $"{c}"));
-        }
-    }
-
-    private static string Mutilated(string text, Random random)
-    {
-        var lines = text.Split('\n').ToList();
-        for (var times = random.Next(1, 4); times > 0; times--)
-        {
-            var at = random.Next(lines.Count);
-            switch (random.Next(6))
-            {
-                case 0: lines.RemoveAt(at); break;
-                case 1: lines.Insert(at, lines[random.Next(lines.Count)]); break;
-                case 2 when lines[at].Length > 0: lines[at] = lines[at].Remove(random.Next(lines[at].Length), 1); break;
-                case 3: lines[at] = lines[at].Insert(random.Next(lines[at].Length + 1), "{}[]:,*&!-+/^() 0123abc".Substring(random.Next(23), 1)); break;
-                case 4: lines[at] = lines[at].Replace("mm", "deg", StringComparison.Ordinal); break;
-                default: (lines[at], lines[^1]) = (lines[^1], lines[at]); break;
-            }
-        }
-        return string.Join('\n', lines);
-    }
 }

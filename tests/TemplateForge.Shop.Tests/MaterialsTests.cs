@@ -6,22 +6,69 @@ namespace TemplateForge.Shop.Tests;
 /// <summary>The tables of metals and machines, which a shop may do without.</summary>
 public class MaterialsTests
 {
-    // Carbon steel 7.85 kg/m² for each mm (EN 1991-1-1 practice, from memory); aluminium 5052 2680 kg/m³ (Aluminum Association, from
-    // memory); stainless 1.4301 7900 kg/m³ (EN 10088-1, from memory).
+    // Carbon steel 7.85 kg/m² for each mm (EN 1991-1-1 practice, from memory); stainless 1.4301, 1.4401 and 1.4016 7.9, 8.0 and 7.7 (EN 10088-1,
+    // from memory); aluminium 3003, 5052 and 6061 2.73, 2.68 and 2.7 (Aluminum Association, Aluminum Standards and Data, from memory).
     [Theory]
     [InlineData("dc01", 7.85)]
+    [InlineData("dc03", 7.85)]
+    [InlineData("dc04", 7.85)]
+    [InlineData("dc05", 7.85)]
+    [InlineData("dc06", 7.85)]
     [InlineData("dx51-z275", 7.85)]
+    [InlineData("dx51-z120", 7.85)]
     [InlineData("stainless-1-4301", 7.9)]
+    [InlineData("stainless-1-4401", 8.0)]
+    [InlineData("stainless-1-4016", 7.7)]
+    [InlineData("en-aw-3003-o", 2.73)]
     [InlineData("en-aw-5052-h32", 2.68)]
+    [InlineData("en-aw-6061-t6", 2.7)]
     public void A_square_metre_a_millimetre_thick_weighs_what_the_books_say(string name, double kilograms) =>
         Assert.Equal(kilograms, Shipped.Tables.Materials[name].WeightOf(1e6, 1), 1e-9);
 
-    // EN 10130:1999 (read): A80 at least 28 % for DC01 and 38 % for DC04.
+    // Densities that mills print for 1.4301, 1.4401 and the 4xx family (read): 7.93, 7.98, 7.75. A sheet comes out within 0.7 % either way.
     [Theory]
-    [InlineData("dc01", 0.28)]
-    [InlineData("dc04", 0.38)]
-    public void An_edge_stretches_no_further_than_the_sheet_is_sold_to(string name, double limit) =>
-        Assert.Equal(limit, Shipped.Tables.Materials[name].StretchLimit, 1e-12);
+    [InlineData("stainless-1-4301", 7.93)]
+    [InlineData("stainless-1-4401", 7.98)]
+    [InlineData("stainless-1-4016", 7.75)]
+    public void Stainless_sheet_weighs_what_mills_print_within_0_7_per_cent(string name, double kilograms) =>
+        Assert.Equal(kilograms, Shipped.Tables.Materials[name].WeightOf(1e6, 1), 0.007 * kilograms);
+
+    // 20 ga of the Manufacturers' Standard is 1.5 lb on the square foot by its basis of 41.82 lb/ft² for each inch, 0.2904 lb/in³ (AISC handbook,
+    // 7th edition). Steel is 0.2836 lb/in³ at 7850 kg/m³, so such a sheet weighs less than its gauge says.
+    [Fact]
+    public void A_gauged_sheet_is_lighter_than_the_basis_of_its_gauge()
+    {
+        var (foot, pound) = (304.8 * 304.8, 0.45359237);
+        var weight = Shipped.Tables.Materials["dc01"].WeightOf(foot, GaugeSystem.Steel.Thickness(20)) / pound;
+        Assert.Equal(1.5 * 0.2836 / 0.2904, weight, 0.001);
+    }
+
+    // EN 10130:1999 (read): A80 at least, 2 points less over 0.5 to 0.7 mm, 4 up to 0.5 mm; Re at most, N/mm².
+    [Theory]
+    [InlineData("dc01", 0.28, 280)]
+    [InlineData("dc03", 0.34, 240)]
+    [InlineData("dc04", 0.38, 210)]
+    [InlineData("dc05", 0.40, 180)]
+    [InlineData("dc06", 0.38, 180)]
+    public void An_edge_stretches_no_further_than_the_sheet_is_sold_to(string name, double limit, double yield)
+    {
+        var material = Shipped.Tables.Materials[name];
+        foreach (var (thickness, less) in new[] { (3.0, 0.0), (0.701, 0.0), (0.7, 0.02), (0.501, 0.02), (0.5, 0.04), (0.3, 0.04) })
+            Assert.Equal(limit - less, material.StretchLimitAt(thickness), 1e-12);
+        Assert.Equal(yield, material.GreatestYield);
+    }
+
+    // A steel mill's data sheet has 41 % for DC06, by the issue of 2006 (read): the older figure is the safer.
+    [Fact]
+    public void DC06_is_reckoned_by_the_stricter_of_two_issues() => Assert.InRange(Shipped.Tables.Materials["dc06"].StretchLimitAt(1), 0, 0.41);
+
+    [Fact]
+    public void Where_nothing_is_said_of_thin_sheet_it_stretches_as_any()
+    {
+        var aluminium = Shipped.Tables.Materials["en-aw-5052-h32"];
+        Assert.Equal(aluminium.StretchLimit, aluminium.StretchLimitAt(0.3));
+        Assert.Equal(double.PositiveInfinity, aluminium.GreatestYield);
+    }
 
     [Fact]
     public void Zinc_and_family_are_known()
@@ -48,17 +95,27 @@ public class MaterialsTests
     [Fact]
     public void Tables_that_say_less_are_read()
     {
-        var shop = Shipped.Read(Shipped.Files.Select(f => f with { Text = Without(f.Text, "thicknesses:", "coating:", "springback:", "thickness:", "nose_radius:") }));
+        var shop = Shipped.Read(Shipped.Files.Select(f => f with { Text = Without(f.Text, "thicknesses:", "coating:", "thin_stretch_limits:", "greatest_yield:", "springback:", "thickness:", "nose_radius:") }));
         Assert.Empty(shop.Materials["dc01"].Thicknesses);
         Assert.Equal(ZincCoating.None, shop.Materials["dx51-z275"].Zinc);
+        Assert.Equal(0.28, shop.Materials["dc01"].StretchLimitAt(0.4));
         Assert.Equal(double.PositiveInfinity, shop.Brakes[0].GreatestThickness);
 
         static string Without(string text, params string[] keys) =>
             string.Join('\n', text.Split('\n').Where(line => !keys.Any(key => line.TrimStart().StartsWith(key, StringComparison.Ordinal))));
     }
 
-    // ASTM A653 table 1 (read): g/m², both faces by three spots, and the least of one face. G90 is Z275. 275 / 2 / 7.14 = 19.3 µm a face;
-    // EN 10346 states 20 µm as typical (from memory).
+    // Coatings as a job's record may hold them from before there were designations; a shop writes its own so.
+    [Fact]
+    public void A_coating_may_be_given_in_grams()
+    {
+        var shop = Shipped.Read(Shipped.Files.Select(f =>
+            f with { Text = f.Text.Replace("coating: Z275", "coating: {both_faces: 275, least_on_one_face: 94}", StringComparison.Ordinal) }));
+        Assert.Equal(new ZincCoating(275, 94), shop.Materials["dx51-z275"].Zinc);
+    }
+
+    // ASTM A653 table 1 (read): g/m², both faces by three spots, and the least of one face. 275 / 2 / 7.14 = 19.3 µm a face; EN 10346 states
+    // 20 µm as typical (from memory).
     [Theory]
     [InlineData("dx51-z275", 275, 94, 19.3)]
     [InlineData("dx51-z120", 120, 36, 8.4)]
@@ -100,16 +157,21 @@ public class MaterialsTests
     }
 
     [Theory]
-    [InlineData("materials.yaml", "density: 7850", "density: 7850 mm", 11, 14)]
-    [InlineData("materials.yaml", "density: 7850", "density: 78", 11, 14)]
-    [InlineData("materials.yaml", "family: steel", "family: steal", 10, 13)]
-    [InlineData("materials.yaml", "zinc: no", "zinc: some", 15, 11)]
-    [InlineData("materials.yaml", "k_factor: 0.44", "k_factor: 0.6", 13, 15)]
-    [InlineData("materials.yaml", "title: mild", "titel: mild", 9, 5)]
-    [InlineData("materials.yaml", "springback: DC01", "springback: DC02", 16, 17)]
-    [InlineData("materials.yaml", "22 ga steel, 20 ga steel", "22 ga steel, 20 ga", 17, 106)]
-    [InlineData("materials.yaml", "zinc: yes\n    coating", "zinc: no\n    coating", 40, 14)]
-    [InlineData("materials.yaml", "least_on_one_face: 94", "least_on_one_face: 200", 40, 14)]
+    [InlineData("materials.yaml", "density: 7850", "density: 7850 mm", 18, 14)]
+    [InlineData("materials.yaml", "density: 7850", "density: 78", 18, 14)]
+    [InlineData("materials.yaml", "family: steel", "family: steal", 17, 13)]
+    [InlineData("materials.yaml", "zinc: no", "zinc: some", 24, 11)]
+    [InlineData("materials.yaml", "k_factor: 0.44", "k_factor: 0.6", 20, 15)]
+    [InlineData("materials.yaml", "title: mild", "titel: mild", 16, 5)]
+    [InlineData("materials.yaml", "{0.5 mm: 0.24, ", "{0.5 mm: 0.24 mm, ", 22, 35)]
+    [InlineData("materials.yaml", "{0.5 mm: 0.24, ", "{0.70 mm: 0.24, ", 22, 42)]
+    [InlineData("materials.yaml", "greatest_yield: 280", "greatest_yield: 280 mm", 23, 21)]
+    [InlineData("materials.yaml", "springback: DC01", "springback: DC02", 25, 17)]
+    [InlineData("materials.yaml", "22 ga steel, 20 ga steel", "22 ga steel, 20 ga", 26, 106)]
+    [InlineData("materials.yaml", "zinc: yes\n    coating", "zinc: no\n    coating", 87, 14)]
+    [InlineData("materials.yaml", "coating: Z275", "coating: Z276", 87, 14)]
+    [InlineData("materials.yaml", "coating: Z275", "coating: [Z275]", 87, 14)]
+    [InlineData("materials.yaml", "coating: Z275", "coating: {both_faces: 275, least_on_one_face: 200}", 87, 14)]
     [InlineData("machines.yaml", "kerf: 6 mm", "kerf: 30 mm", 28, 11)]
     [InlineData("processes.yaml", "plug_hole: {0.9 mm: 5 mm", "plug_hole: {3 mm: 5 mm", 10, 29)]
     [InlineData("processes.yaml", "tack_pitch: 30 mm", "tack_pitch: 30 deg", 8, 17)]

@@ -14,6 +14,7 @@ public static class SectionWarnings
     public static ImmutableArray<Warning> Of(FlatSection flat, Material material, double bendLength, Brake brake) =>
     [
         .. flat.Bends.SelectMany(bend => Radius(bend, material)),
+        .. flat.Bends.SelectMany(Rolls),
         .. Flanges(flat),
         .. flat.Bends.Where(_ => bendLength > brake.Length).Select(bend => new Warning(
             "bend longer than the brake",
@@ -60,6 +61,18 @@ public static class SectionWarnings
             FormattableString.Invariant($"The inside radius is {bend.InsideRadius:0.##} mm; {material.Title} takes {least:0.##} mm or more."),
             At(flat.Middle),
             "least inside radius of the material, in the shop's tables");
+    }
+
+    // What turns past half a circle is rolled round a rod: tighter than two thicknesses it kinks.
+    private static IEnumerable<Warning> Rolls(FlatBend flat)
+    {
+        var (bend, least) = (flat.Bend, 2 * flat.Bend.Thickness);
+        if (bend.Angle <= Angle.HalfTurn || bend.InsideRadius >= least - Tolerance.Length) yield break;
+        yield return new(
+            "roll too tight",
+            FormattableString.Invariant($"The edge is rolled with an inside radius of {bend.InsideRadius:0.##} mm; it wants {least:0.##} mm, 2 t."),
+            At(flat.Middle),
+            "sheet-metal designers' handbook, curl radius at least 2 t");
     }
 
     // Common practice, from memory: what stands beyond the bend is at least 4 t + r over the outside, or the leaf cannot hold it.

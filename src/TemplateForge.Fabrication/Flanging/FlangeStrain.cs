@@ -31,13 +31,14 @@ public sealed record FlangeStrain(Point At, bool IsStretch, double Share, double
         return new(free.At(0.5), worst > 0, strip.Wanted.ReliefCuts > 0 ? 0 : Math.Abs(worst), free.Length, flange.FreeEdge - flange.EndOf(0), edge.Side.Radius);
     }
 
-    internal IEnumerable<Warning> WarningsFor(Material material)
+    internal IEnumerable<Warning> WarningsFor(Material material, double thickness)
     {
-        if (Share <= material.StretchLimit) yield break;
+        var limit = material.StretchLimitAt(thickness);
+        if (Share <= limit) yield break;
         yield return new(
             IsStretch ? "edge stretched too far" : "edge shrunk too far",
             FormattableString.Invariant(
-                $"The flange's edge on the radius {Radius:0.#} mm {(IsStretch ? "stretches" : "shrinks")} by {Share * 100:0.#} %; {material.Title} takes {material.StretchLimit * 100:0.#} %. ")
+                $"The flange's edge on the radius {Radius:0.#} mm {(IsStretch ? "stretches" : "shrinks")} by {Share * 100:0.#} %; {material.Title} takes {limit * 100:0.#} %. ")
             + FormattableString.Invariant($"Lower it, or relieve it by {CutsWanted} cuts from its edge."),
             At,
             "radial model of a curved flange, docs/sheet-metal.md; limit from the shop's tables");

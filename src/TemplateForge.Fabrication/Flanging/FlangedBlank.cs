@@ -89,7 +89,7 @@ public sealed class FlangedBlank
     public ImmutableArray<Warning> Warnings(Material material, Brake brake) =>
     [
         .. Runs().SelectMany(run => OfRun(run, material, brake)),
-        .. Strains.SelectMany(strain => strain.WarningsFor(material)),
+        .. Strains.SelectMany(strain => strain.WarningsFor(material, Sheet.Thickness)),
     ];
 
     private static IEnumerable<Warning> OfRun(IGrouping<int, FlangeStrip> run, Material material, Brake brake)

@@ -26,8 +26,10 @@ internal sealed record ShopWord(
         OfMaterial("density", "in kg/m³", m => m.Density),
         OfMaterial("least_inside_radius", "of a bend, in thicknesses", m => m.LeastInsideRadius),
         OfMaterial("k_factor", "in thicknesses", m => m.NeutralLine),
-        OfMaterial("stretch_limit", "of an edge, as a share of its length", m => m.StretchLimit),
+        new("stretch_limit", ShopTable.Materials, Dimension.Number, [Thickness], "of an edge, as a share of its length", FindStretchLimit),
+        OfMaterial("greatest_yield", "in N/mm²", m => m.GreatestYield),
         new("zinc_both_faces", ShopTable.Materials, Dimension.Number, [], "in g/m²", FindZinc),
+        new("dipped_zinc", ShopTable.Materials, Dimension.Length, [Thickness], "on a face of a steel part that is galvanised when it is finished", FindDippedZinc),
         new("springback", ShopTable.Materials, Dimension.Number, [InsideRadius, Thickness], "the share of a bend's angle that stays", FindSpringback),
         new("next_thickness", ShopTable.Materials, Dimension.Length, [Thickness], "the thinnest sheet that is sold and no thinner", FindThickness),
         OfBrake("brake_length", "the longest bend", b => b.Length),
@@ -74,6 +76,18 @@ internal sealed record ShopWord(
             v = value(s, e);
             return double.IsFinite(v);
         });
+
+    private static bool FindStretchLimit(ShopTables shop, string entry, ImmutableArray<double> sizes, out double value)
+    {
+        value = shop.Materials[entry].StretchLimitAt(sizes[0]);
+        return true;
+    }
+
+    private static bool FindDippedZinc(ShopTables shop, string entry, ImmutableArray<double> sizes, out double value)
+    {
+        value = DippedZinc.On(sizes[0]).Mean / 1000;
+        return shop.Materials[entry].Family == MetalFamily.Steel;
+    }
 
     private static bool FindZinc(ShopTables shop, string entry, ImmutableArray<double> sizes, out double value)
     {

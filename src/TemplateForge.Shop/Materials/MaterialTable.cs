@@ -25,6 +25,8 @@ internal static class MaterialTable
             materials[name.Text] = new(name.Text, title, (MetalFamily)Math.Max(0, family), density, radius, factor, stretch, isCoated)
             {
                 Zinc = ReadZinc(entry, isCoated, complaints),
+                ThinStretchLimits = ShopFields.NumberByThickness(entry, "thin_stretch_limits", least: 0.01, most: 1, complaints),
+                GreatestYield = ShopFields.NumberOr(double.PositiveInfinity, entry, "greatest_yield", least: 10, most: 2000, complaints),
                 SpringbackRow = ReadSpringback(entry, complaints),
                 Thicknesses = ReadThicknesses(entry, complaints),
             };
@@ -35,10 +37,17 @@ internal static class MaterialTable
         return materials.ToImmutable();
     }
 
+    // By its designation, or in g/m² as somebody has measured it.
     private static ZincCoating ReadZinc(Fields entry, bool isCoated, ICollection<Complaint> complaints)
     {
+        if (!entry.Optional("coating", out var node)) return ZincCoating.None;
+        if (!isCoated) complaints.Add(Wordings.CoatingWithoutZinc(node.Place));
+        if (node is ScalarNode name)
+        {
+            if (!ZincDesignation.TryFind(name.Text, out var designated)) complaints.Add(Wordings.UnknownCoating(name.Place, name.Text, ZincDesignation.Names));
+            return designated;
+        }
         if (!entry.OptionalGroup("coating", out var group)) return ZincCoating.None;
-        if (!isCoated) complaints.Add(Wordings.CoatingWithoutZinc(group.Place));
         var coating = new Fields(group, "The coating", complaints);
         var both = ShopFields.Number(coating, "both_faces", least: 10, most: 1000, complaints);
         var one = ShopFields.Number(coating, "least_on_one_face", least: 3, most: 500, complaints);

@@ -15,10 +15,10 @@ internal static class ProcessTable
             processes[name.Text] = new(
                 name.Text,
                 ShopFields.Words(entry, "title"),
-                ShopFields.ByThickness(entry, "weld_gap", least: 0, most: 20, complaints),
+                ShopFields.LengthByThickness(entry, "weld_gap", least: 0, most: 20, complaints),
                 ShopFields.Length(entry, "tack_pitch", least: 5, most: 500, complaints),
                 ShopFields.Length(entry, "zinc_strip", least: 0, most: 200, complaints),
-                ShopFields.ByThickness(entry, "plug_hole", least: 2, most: 50, complaints));
+                ShopFields.LengthByThickness(entry, "plug_hole", least: 2, most: 50, complaints));
             entry.RequiredText("source", out _); // for whoever reads the table
             entry.Done();
         }

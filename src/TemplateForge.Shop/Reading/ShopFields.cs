@@ -37,6 +37,10 @@ internal static class ShopFields
     public static double Number(Fields fields, string key, double least, double most, ICollection<Complaint> complaints) =>
         Of(fields, key, Unit.None, Quantity.Number(least), Quantity.Number(most), complaints);
 
+    /// <summary>A number that may be left out.</summary>
+    public static double NumberOr(double otherwise, Fields fields, string key, double least, double most, ICollection<Complaint> complaints) =>
+        fields.Optional(key, out _) ? Number(fields, key, least, most, complaints) : otherwise;
+
     /// <summary>In degrees.</summary>
     public static double Angle(Fields fields, string key, double least, double most, ICollection<Complaint> complaints) =>
         Of(fields, key, Unit.Degree, Quantity.Angle(least), Quantity.Angle(most), complaints);
@@ -51,20 +55,14 @@ internal static class ShopFields
     }
 
     /// <summary>A length for each thickness, as <c>{1 mm: 5 mm, 3 mm: 8 mm}</c>; unstated where it is left out.</summary>
-    public static ByThickness ByThickness(Fields fields, string key, double least, double most, ICollection<Complaint> complaints)
-    {
-        if (!fields.OptionalGroup(key, out var group)) return Fabrication.ByThickness.Unstated;
-        var rows = ImmutableArray.CreateBuilder<(double UpTo, double Length)>();
-        foreach (var (thickness, length) in group.Entries)
-        {
-            if (!TryWithin(thickness, key, Unit.Millimetre, Quantity.Length(0.1), Quantity.Length(100), complaints, out var upTo)) continue;
-            if (!length.TryText($"`{key}`", complaints, out var text)) continue;
-            if (!TryWithin(text, key, Unit.Millimetre, Quantity.Length(least), Quantity.Length(most), complaints, out var value)) continue;
-            if (rows.Any(r => r.UpTo == upTo)) complaints.Add(Wordings.ThicknessTwice(thickness.Place, key, thickness.Text));
-            else rows.Add((upTo, value));
-        }
-        return new(rows);
-    }
+    public static ByThickness LengthByThickness(Fields fields, string key, double least, double most, ICollection<Complaint> complaints) =>
+        ByThickness(fields, key, Unit.Millimetre, Quantity.Length(least), Quantity.Length(most), complaints);
+
+    /// <summary>A number for each thickness, as <c>{0.5 mm: 0.24, 0.7 mm: 0.26}</c>; unstated where it is left out.</summary>
+    public static ByThickness NumberByThickness(Fields fields, string key, double least, double most, ICollection<Complaint> complaints) =>
+        ByThickness(fields, key, Unit.None, Quantity.Number(least), Quantity.Number(most), complaints);
+
+
 
     /// <summary>A value within its range; complains where it is none, or lies outside.</summary>
     public static bool TryWithin(
@@ -79,6 +77,22 @@ internal static class ShopFields
         }
         found = value.Value;
         return true;
+    }
+
+    private static ByThickness ByThickness(
+        Fields fields, string key, Unit unit, Quantity least, Quantity most, ICollection<Complaint> complaints)
+    {
+        if (!fields.OptionalGroup(key, out var group)) return Fabrication.ByThickness.Unstated;
+        var rows = ImmutableArray.CreateBuilder<(double UpTo, double Value)>();
+        foreach (var (thickness, node) in group.Entries)
+        {
+            if (!TryWithin(thickness, key, Unit.Millimetre, Quantity.Length(0.1), Quantity.Length(100), complaints, out var upTo)) continue;
+            if (!node.TryText($"`{key}`", complaints, out var text)) continue;
+            if (!TryWithin(text, key, unit, least, most, complaints, out var value)) continue;
+            if (rows.Any(r => r.UpTo == upTo)) complaints.Add(Wordings.ThicknessTwice(thickness.Place, key, thickness.Text));
+            else rows.Add((upTo, value));
+        }
+        return new(rows);
     }
 
     private static double Of(Fields fields, string key, Unit unit, Quantity least, Quantity most, ICollection<Complaint> complaints) =>

@@ -108,6 +108,19 @@ public class BendingOrderTests
             warnings,
             SectionWarnings.Of(Flat(1.5, new(40), Square(BendWay.Up, height)), Mild, 300, Finger).Count(w => w.Rule == "flange too short"));
 
+    // Sheet-metal designers' handbook (read): the radius of a curl is at least 2 t. A hem is folded flat and no curl.
+    [Theory]
+    [InlineData(270, 3, 0)]
+    [InlineData(270, 2.9, 1)]
+    [InlineData(181, 2.9, 1)]
+    [InlineData(180, 2.9, 0)]
+    [InlineData(90, 2.9, 0)]
+    public void An_edge_that_is_rolled_tighter_than_two_thicknesses_is_warned_of(double degrees, double radius, int warnings)
+    {
+        var flat = Flat(1.5, new(40), Hem.Rolled(Angle.FromDegrees(degrees), radius, 1.5, BendWay.Up, new KFactorRule(0.44))[0]);
+        Assert.Equal(warnings, SectionWarnings.Of(flat, Mild, 300, Finger).Count(w => w.Rule == "roll too tight"));
+    }
+
     [Theory]
     [InlineData(1250, 0)]
     [InlineData(1251, 1)]

@@ -102,6 +102,19 @@ public class FlangedBlankTests
     }
 
     [Fact]
+    public void Thin_sheet_is_held_to_the_limit_of_its_thickness()
+    {
+        var lid = Floor.RoundedCorners(12).Region;
+        var blank = Lay(new(lid, Thickness, MeasuredBy.Outside, new Flange([.. lid.Contours[0].Segments], [Up(10)])));
+        var soft = new Material("soft", "soft sheet", MetalFamily.Steel, 7850, 0.5, 0.44, 0.9, false);
+        Assert.DoesNotContain(blank.Warnings(soft, Brake), w => w.Rule == "edge shrunk too far");
+        var thin = soft with { ThinStretchLimits = new((Thickness, 0.2)) };
+        Assert.Contains(blank.Warnings(thin, Brake), w => w.Rule == "edge shrunk too far" && w.Text.Contains("takes 20 %", StringComparison.Ordinal));
+        var thinner = soft with { ThinStretchLimits = new((Thickness - 0.1, 0.2)) };
+        Assert.DoesNotContain(blank.Warnings(thinner, Brake), w => w.Rule == "edge shrunk too far");
+    }
+
+    [Fact]
     public void Relief_cuts_leave_the_flange_and_take_its_warning_away()
     {
         var lid = Floor.RoundedCorners(12).Region;
