@@ -47,9 +47,12 @@ public static class JobSheet
     {
         var blocks = new CoverBlocks(modification, RunningOn);
         var picture = Picture.Fitting(modification, frame.Width, frame.Height / 2, RunningOn, withGuideNames: false, out var reduction);
-        // Rather a page of its own than a picture that shows nothing.
+        // Rather the rest of the page than a picture that shows nothing.
         if (Picture.IsTooSmall(modification, frame.Width, reduction))
-            picture = Picture.Fitting(modification, frame.Width, frame.Height * 0.9, RunningOn, withGuideNames: false, out reduction);
+        {
+            var above = Block.Stacked(RunningOn * 2.2, [blocks.Heading("Job sheet", frame.Width), .. blocks.Banners(frame.Width), blocks.FaceUp(frame.Width)]);
+            picture = Picture.Fitting(modification, frame.Width, frame.Height - above.Height - 10 * RunningOn, RunningOn, withGuideNames: false, out reduction);
+        }
         return
         [
             blocks.Heading("Job sheet", frame.Width),

@@ -67,9 +67,16 @@ internal sealed class PieceDrawing
         foreach (var tack in _piece.Tacks)
         {
             var block = Block.Line(tack.Number.ToString(CultureInfo.InvariantCulture), 2.5 * _unit);
-            var outwards = (tack.At - _piece.Shape.Bounds.Centre).Unit;
-            Place(block, tack.At + outwards * (2 * _unit));
+            Place(block, tack.At + OutwardsAt(tack.At) * (2 * _unit));
         }
+    }
+
+    // Square to the edge that is tacked, so that the number of a strip's end does not stand where it is measured.
+    private Vector OutwardsAt(Point tack)
+    {
+        var edge = _piece.Shape.Contours.SelectMany(c => c.Segments).MinBy(s => s.DistanceTo(tack));
+        if (edge.DistanceTo(tack) > 0.01) return (tack - _piece.Shape.Bounds.Centre).Unit;
+        return edge.IsLine ? -edge.StartDirection.Left : (tack - edge.Centre).Unit * Math.Sign(edge.Bulge);
     }
 
     /// <summary>The profile's own words, each beside the drawing with a leader to its point.</summary>
