@@ -26,6 +26,15 @@ public class TemplateSheetTests
     }
 
     [Fact]
+    public void A_round_hole_is_punched_by_a_cross_whose_middle_is_open()
+    {
+        var arms = Tiles(TemplateSheet.Of(Samples.Bracket, A4, Overlap)).SelectMany(Printed.On)
+            .Where(p => p.Layer == "CENTRE-LINE").Select(p => Assert.IsType<OpenStroke>(p.Mark).Path).ToList();
+        Assert.Equal(4, arms.Count);
+        Assert.All(arms, arm => Approximately.Equal(4 + 2.5 - 1, arm.Length, within: 1e-9));
+    }
+
+    [Fact]
     public void No_two_pages_of_a_job_have_the_same_address()
     {
         var two = Samples.Bracket with { Pieces = [Samples.Bracket.Pieces[0], Samples.Lid.Pieces[0]] };

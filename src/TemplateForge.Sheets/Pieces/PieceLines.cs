@@ -14,6 +14,8 @@ internal static class PieceLines
     /// <summary>How far the cross of a datum reaches past its hole, in mm.</summary>
     private const double CrossPastHole = 5;
 
+    private const double CrossPastSmallHole = 2.5;
+    private const double LargestMarkedHole = 60;
     private const double CentreLinePastPiece = 12;
     private const double HatchPitch = 3;
     private const double HatchDepth = 10;
@@ -32,6 +34,7 @@ internal static class PieceLines
         board.Add(LineKinds.PanelEdge, piece.Edges.Select(Stroke));
         board.Add(LineKinds.Break, Breaks(piece, unit));
         board.Add(LineKinds.CentreLine, CentreLines(piece).Select(Stroke));
+        board.Add(LineKinds.CentreLine, CentresOfHoles(piece, unit));
         board.Add(LineKinds.Guide, piece.GuideLines.SelectMany(g => g.Along.Contours).Select(c => new ClosedStroke(c)));
         PutMarkedOn(board, piece);
         foreach (var datum in piece.Datums) board.Add(LineKinds.Datum, DatumMarks(datum, unit));
@@ -91,6 +94,18 @@ internal static class PieceLines
     {
         var shown = Region.Of(Outline.Rectangle(piece.Shape.Bounds.Grown(CentreLinePastPiece)));
         return [.. piece.CentreLines.SelectMany(c => Path.Line(c.From, c.To).PartsInside(shown))];
+    }
+
+    // A round hole is punched and drilled by its middle; datums and plug welds have marks of their own.
+    private static IEnumerable<Mark> CentresOfHoles(Piece piece, double unit)
+    {
+        foreach (var hole in piece.Shape.Contours.Where(c => !c.IsCounterClockwise))
+        {
+            if (!hole.TryAsCircle(out var centre, out var radius) || radius > LargestMarkedHole / 2) continue;
+            if (piece.Datums.Select(d => d.At).Concat(piece.Tacks.Select(t => t.At)).Any(at => at.DistanceTo(centre) < 0.01)) continue;
+            foreach (var way in (ImmutableArray<Vector>)[new(1, 0), new(0, 1), new(-1, 0), new(0, -1)])
+                yield return new OpenStroke(Path.Line(centre + way * Math.Min(OpenMiddle * unit, radius / 2), centre + way * (radius + CrossPastSmallHole * unit)));
+        }
     }
 
     // A band along the finish line, on the side that falls away; clear of the line itself and of the rough cut.
