@@ -10,6 +10,10 @@ public class LibraryTests
     public static TheoryData<string> Names => [.. TheLibrary.Library.Entries.Select(e => e.Name)];
 
     [Theory, MemberData(nameof(Names))]
+    public void At_its_defaults_a_profile_gives_a_foreman_nothing_to_say(string name) =>
+        Assert.All(TheLibrary.Profile(name).Make().Pieces, piece => Assert.Empty(piece.Warnings));
+
+    [Theory, MemberData(nameof(Names))]
     public void At_both_ends_of_every_parameter_a_profile_is_made_cleanly_or_refused_in_words(string name)
     {
         var profile = TheLibrary.Profile(name);
