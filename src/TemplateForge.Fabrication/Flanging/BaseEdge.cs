@@ -39,7 +39,10 @@ internal sealed record BaseEdge(Segment Side)
     public Segment Beside(double outwards, double from, double to)
     {
         var (start, end) = (At(from, outwards), At(to, outwards));
-        return Side.IsLine ? Segment.Line(start, end) : Segment.Arc(start, end, Math.Tan((to - from) / Side.Radius / 4) * Math.Sign(Side.Bulge));
+        if (Side.IsLine) return Segment.Line(start, end);
+        // Of half a circle rounding makes a hair more.
+        var bulge = Math.Tan((to - from) / Side.Radius / 4);
+        return Segment.Arc(start, end, (bulge is > 1 and < 1 + 1e-9 ? 1 : bulge) * Math.Sign(Side.Bulge));
     }
 
     /// <summary>What lies between two such lines.</summary>

@@ -15,6 +15,9 @@ namespace TemplateForge.Fabrication;
 /// </remarks>
 internal sealed class FlangeCorner
 {
+    // On the flat two flanges stay apart by this angle, in radians, so that there is a line to cut along.
+    private const double Slit = 0.0035;
+
     private readonly FlangedSheet _sheet;
     private readonly (BaseEdge Edge, FoldedFlange Flange) _before;
     private readonly (BaseEdge Edge, FoldedFlange Flange) _after;
@@ -24,12 +27,31 @@ internal sealed class FlangeCorner
     /// <param name="sheet">The sheet.</param>
     /// <param name="before">The edge that ends here, the metal on its left, and its flange.</param>
     /// <param name="after">The edge that begins here, and its flange.</param>
-    public FlangeCorner(FlangedSheet sheet, (BaseEdge Edge, FoldedFlange Flange) before, (BaseEdge Edge, FoldedFlange Flange) after)
+    /// <param name="beforeLaps">Which of them laps over the other in a closed corner.</param>
+    public FlangeCorner(
+        FlangedSheet sheet, (BaseEdge Edge, FoldedFlange Flange) before, (BaseEdge Edge, FoldedFlange Flange) after, bool beforeLaps)
     {
         (_sheet, _before, _after) = (sheet, before, after);
         _turn = TurnOf(before.Edge, after.Edge);
         _tangentsCross = TangentsCross();
+        var (pastBefore, pastAfter) = (before.Edge.PastEnd(_tangentsCross), after.Edge.BeforeStart(_tangentsCross));
+        var (end, start) = (End(_before, _after.Flange, pastBefore, beforeLaps), End(_after, _before.Flange, pastAfter, !beforeLaps));
+        if (!IsInner)
+        {
+            // Seen from where the tangent lines cross, what one does not need of the corner the other may have.
+            var (room, ofBefore, ofAfter) = (_turn - Slit, end.Spread(before.Flange, pastBefore), start.Spread(after.Flange, pastAfter));
+            end = end.Within(before.Flange, pastBefore, Math.Max(room / 2, room - ofAfter));
+            start = start.Within(after.Flange, pastAfter, Math.Max(room / 2, room - ofBefore));
+        }
+        EndOfBefore = before.Edge.Side.IsLine ? end : end.Straightened();
+        StartOfAfter = after.Edge.Side.IsLine ? start : start.Straightened();
     }
+
+    /// <summary>Where the flange that comes before ends.</summary>
+    public FlangeEnd EndOfBefore { get; }
+
+    /// <summary>Where the flange that follows begins.</summary>
+    public FlangeEnd StartOfAfter { get; }
 
     /// <summary>How far an outline turns where one edge goes on to the next, in radians; above 0 at an outer corner.</summary>
     public static double TurnOf(BaseEdge before, BaseEdge after)
@@ -48,22 +70,29 @@ internal sealed class FlangeCorner
     private double Slot => Math.Max(_sheet.ReliefSize, _sheet.Gap);
     private double SlotAside => Slot / 2 / Math.Cos(_turn / 2);
 
-    /// <summary>Where the flange that comes before ends.</summary>
-    /// <param name="laps">Whether it laps over the other in a closed corner.</param>
-    public FlangeEnd EndOfBefore(bool laps) => End(_before, _after.Flange, _before.Edge.PastEnd(_tangentsCross), laps);
-
-    /// <summary>Where the flange that follows begins.</summary>
-    /// <param name="laps">Whether it laps over the other in a closed corner.</param>
-    public FlangeEnd StartOfAfter(bool laps) => End(_after, _before.Flange, _after.Edge.BeforeStart(_tangentsCross), laps);
-
-    /// <summary>What of the base lies past both tangent lines and belongs to neither flange.</summary>
-    public ImmutableArray<Contour> CutAway()
+    /// <summary>What of the base lies outside of the tangent lines and is bent with neither flange.</summary>
+    public Region CutAway()
     {
-        if (IsInner) return [];
-        var (before, after) = (_before.Edge.PastEnd(_tangentsCross), _after.Edge.BeforeStart(_tangentsCross));
-        var (along, on) = (_before.Edge.Beside(0, _before.Edge.Length + before, _before.Edge.Length), _after.Edge.Beside(0, 0, -after));
-        Segment[] sides = [Segment.Line(_tangentsCross, along.Start), along, on, Segment.Line(on.End, _tangentsCross)];
-        return [new Contour(sides.Where(s => s.Start.DistanceTo(s.End) > Tolerance.Length))];
+        if (IsInner) return Region.Empty;
+        var (before, after) = (EndOfBefore.Bends[0], StartOfAfter.Bends[0]);
+        var outside = Beside(_before, atEnd: true, before, Wider(_before)).Concat(Beside(_after, atEnd: false, after, Wider(_after)));
+        var bent = Beside(_before, atEnd: true, Back(_before.Edge, before), before).Concat(Beside(_after, atEnd: false, Back(_after.Edge, after), after));
+        return Combination.Union(outside.Select(Region.Of)).Subtract(bent.Select(Region.Of));
+
+        // No longer than the edge: an arc is at most half a circle.
+        static double Back(BaseEdge edge, double from) => Math.Max(0, from) - edge.Length;
+
+        // At a blunt corner the base goes on past the end of the edge.
+        double Wider((BaseEdge Edge, FoldedFlange Flange) at) => Math.Max(0, -at.Flange.FirstTangent * Math.Cos(_turn) / Math.Sin(_turn));
+    }
+
+    // Between the first tangent line and the outline, so far past the corner.
+    private static IEnumerable<Contour> Beside((BaseEdge Edge, FoldedFlange Flange) at, bool atEnd, double from, double to)
+    {
+        if (to - from < Tolerance.Length || at.Flange.FirstTangent > -Tolerance.Length) yield break;
+        if (atEnd) (from, to) = (at.Edge.Length + from, at.Edge.Length + to);
+        else (from, to) = (-to, -from);
+        yield return at.Edge.Strip(at.Flange.FirstTangent, from, to, 0, from, to);
     }
 
     /// <summary>The relief between the two bends.</summary>
@@ -72,7 +101,8 @@ internal sealed class FlangeCorner
         if (IsInner)
         {
             var reach = Math.Max(-_before.Flange.FirstTangent, -_after.Flange.FirstTangent);
-            return [Outline.Circle(Corner, Math.Max(Slot / 2, Math.Sqrt(reach * reach + SlotAside * SlotAside)))];
+            var aside = Math.Max(Aside(_before.Edge, EndOfBefore), Aside(_after.Edge, StartOfAfter));
+            return [Outline.Circle(Corner, Math.Max(Slot / 2, Math.Sqrt(reach * reach + aside * aside)))];
         }
         var half = _sheet.ReliefSize / 2;
         switch (_sheet.Relief)
@@ -96,22 +126,26 @@ internal sealed class FlangeCorner
         }).ToImmutableArray();
         var first = IsInner ? -SlotAside : tangentsCross;
         var bends = panels.Select((panel, i) => Math.Min(panel.Item1, i == 0 ? first : panels[i - 1].Item2));
-        var found = new FlangeEnd([.. bends], [.. panels.Select(p => (p.Item1, p.Item2))]);
-        return own.Edge.Side.IsLine ? found : found.Straightened();
+        return new([.. bends], [.. panels.Select(p => (p.Item1, p.Item2))], bends.First());
     }
+
+    // To where a bend ends; a flange along an arc may end far off, on its ray.
+    private double Aside(BaseEdge edge, FlangeEnd end) => edge.Side.IsLine ? -end.Bends[0] : SlotAside;
 
     private double OnTheFlat(double outwards) => Math.Max(0, outwards) * Math.Tan(_turn / 2) - SlotAside;
 
     // How far past the corner a panel may run at a place along it, so that neither of its faces meets the other flange.
     private double Limit(FoldedFlange own, int panel, double along, FoldedFlange other, bool laps) =>
-        Math.Min(Limit(own, panel, own.Panels[panel].Face(along, up: true), other, laps), Limit(own, panel, own.Panels[panel].Face(along, up: false), other, laps));
+        new[] { true, false }.Min(up => Limit(own, panel, own.Panels[panel].Face(along, up), other, laps, begins: along == 0));
 
-    private double Limit(FoldedFlange own, int panel, Point face, FoldedFlange other, bool laps)
+    private double Limit(FoldedFlange own, int panel, Point face, FoldedFlange other, bool laps, bool begins)
     {
         var halving = face.X * Math.Tan(_turn / 2) - _sheet.Gap / (2 * Math.Cos(_turn / 2));
         var closed = _sheet.Corners == CornerJoint.Closed && !IsOpen;
         var sameWay = own.Folds[0].Way == other.Folds[0].Way;
-        if (IsInner || !sameWay || (own.IsLike(other, panel) && !(closed && panel == 0))) return halving;
+        // Past the plane that halves the corner there is then the other's first panel: before this one, or where this one turns out from its own.
+        var lapped = closed && (panel == 0 || (begins && !laps && other.Reaches(face.Y)));
+        if (IsInner || !sameWay || (own.IsLike(other, panel) && !lapped)) return halving;
         // The other's face inside or, where this one laps, outside.
         var inside = other.Folds[0].Way == BendWay.Up;
         var through = closed && laps && panel == 0;

@@ -34,6 +34,19 @@ internal sealed class FlangeStrip
     /// <summary>Its parts, one beside the other: from the outline out, and where it runs past its bend also inside of it.</summary>
     public ImmutableArray<Contour> Outlines { get; }
 
+    /// <summary>What of the base makes way: beneath a first panel that begins inside the outline, and beside an end that is to be clear of it.</summary>
+    public IEnumerable<Contour> CutFromBase()
+    {
+        var (bent, from, to) = (Math.Min(0, Flange.EndOf(0)), -_start.Bends[0], Edge.Length + _end.Bends[0]);
+        if (bent < -Tolerance.Length) yield return Edge.Strip(bent, from, to, 0, from, to);
+        if (Flange.FirstTangent > -Tolerance.Length) yield break;
+        if (_start.Clear - _start.Bends[0] > Tolerance.Length) yield return Beside(-_start.Clear, from);
+        if (_end.Clear - _end.Bends[0] > Tolerance.Length) yield return Beside(to, Edge.Length + _end.Clear);
+
+        // Out past the outline, which may turn away from that of the edge carried on.
+        Contour Beside(double from, double to) => Edge.Strip(Flange.FirstTangent, from, to, Math.Min(to - from, Edge.Side.Radius / 2), from, to);
+    }
+
     /// <summary>What of it may lie on the base, in mm²: where its first panel begins inside the outline.</summary>
     public double AreaInside => Zones().Where(z => z.Inner < 0).Sum(z => (Math.Min(0, z.Outer) - z.Inner) * Math.Max(z.InnerTo - z.InnerFrom, z.OuterTo - z.OuterFrom));
 
@@ -51,7 +64,7 @@ internal sealed class FlangeStrip
         for (var i = 0; i < Flange.Folds.Length; i++)
         {
             var (bend, panel) = ((_start.Bends[i], _end.Bends[i]), Flange.Panels[i]);
-            var (from, to) = (Math.Max(0, Flange.StartOf(i)), Flange.EndOf(i));
+            var (from, to) = (i == 0 ? Math.Max(0, Flange.StartOf(i)) : Flange.StartOf(i), Flange.EndOf(i));
             if (to - from > Tolerance.Length) yield return Between(from, to, bend, bend);
             var (start, end) = ((_start.Panels[i].Start, _end.Panels[i].Start), (_start.Panels[i].End, _end.Panels[i].End));
             if (panel.Length > Tolerance.Length) yield return Between(panel.FlatStart, panel.FlatEnd, start, end);

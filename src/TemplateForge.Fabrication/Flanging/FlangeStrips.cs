@@ -34,16 +34,21 @@ internal static class FlangeStrips
             var after = edges[next];
             ends[i] = FlangeEnd.Square(before.Folds);
             starts[next] = FlangeEnd.Square(after.Folds);
-            if (before.Folds == 0 || after.Folds == 0) continue;
+            if (before.Folds == 0 || after.Folds == 0)
+            {
+                var turn = FlangeCorner.TurnOf(before.Edge, after.Edge);
+                if (before.Folds > 0) ends[i] = FlangeEnd.Alone(sheet, before.Folded!, turn);
+                if (after.Folds > 0) starts[next] = FlangeEnd.Alone(sheet, after.Folded!, turn);
+                continue;
+            }
             if (FlangeCorner.IsSmooth(before.Edge, after.Edge))
             {
                 goesOn[i] = IsSameBend(before, after);
                 if (!goesOn[i]) wrong.Add(new(FlangeFaultKind.NeighbourDiffers, after.Index, after.Edge.Side.Start));
                 continue;
             }
-            var corner = new FlangeCorner(sheet, (before.Edge, before.Folded!), (after.Edge, after.Folded!));
-            var laps = before.Index <= after.Index;
-            (ends[i], starts[next]) = (corner.EndOfBefore(laps), corner.StartOfAfter(!laps));
+            var corner = new FlangeCorner(sheet, (before.Edge, before.Folded!), (after.Edge, after.Folded!), before.Index <= after.Index);
+            (ends[i], starts[next]) = (corner.EndOfBefore, corner.StartOfAfter);
             met.Add(corner);
         }
         // Counted from an edge that does not go on from the one before, so that a run has one number.

@@ -32,10 +32,12 @@ public sealed class FlangedBlank
         if (!FlangeStrips.TryLay(sheet, out var strips, out var corners, out faults)) return false;
         var flanges = strips.Select(s => Combination.Union(s.Outlines.Select(Region.Of))).ToList();
         var reliefs = corners.SelectMany(c => c.Relief()).Concat(strips.SelectMany(ReliefCuts.Of)).Select(Region.Of);
-        var flat = Combination.Union([sheet.Base.Subtract(corners.SelectMany(c => c.CutAway()).Select(Region.Of)), .. flanges]);
+        var flat = Combination.Union([sheet.Base.Subtract(corners.Select(c => c.CutAway()).Concat(strips.SelectMany(s => s.CutFromBase()).Select(Region.Of))), .. flanges]);
         faults = Overlaps(sheet, strips, flanges);
         if (!faults.IsEmpty) return false;
-        blank = new(sheet, flat.Subtract(reliefs), strips);
+        // What a relief cuts loose is waste.
+        var shape = flat.Subtract(reliefs).Parts().OrderByDescending(p => p.Area).Take(sheet.Base.Parts().Length);
+        blank = new(sheet, Combination.Union(shape), strips);
         return true;
     }
 

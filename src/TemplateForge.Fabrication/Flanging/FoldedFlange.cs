@@ -54,6 +54,13 @@ internal sealed class FoldedFlange
         && Enumerable.Range(0, panel + 1).All(i =>
             Folds[i].Bend == other.Folds[i].Bend && Folds[i].Way == other.Folds[i].Way && (i == panel || Folds[i].Leg == other.Folds[i].Leg));
 
+    /// <summary>Whether its first panel goes as far from the base as a height.</summary>
+    public bool Reaches(double height)
+    {
+        var (panel, way) = (Panels[0], Folds[0].Way == BendWay.Up ? 1 : -1);
+        return height * way < Math.Max(panel.Face(panel.Length, up: true).Y * way, panel.Face(panel.Length, up: false).Y * way);
+    }
+
     /// <param name="folds">One at least.</param>
     /// <param name="measured">To where the base is measured.</param>
     /// <param name="depthOfBase">How far the base reaches inwards from the edge, in mm.</param>
