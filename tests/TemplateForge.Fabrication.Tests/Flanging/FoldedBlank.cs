@@ -24,7 +24,9 @@ internal sealed class FoldedBlank
     {
         var outer = flat.Contours.Single(c => c.IsCounterClockwise);
         var (pieces, bends) = (new List<FlatPiece> { new(outer.Flattened(Chords)) }, lines.ToList());
-        foreach (var line in bends) Torn += Divide(pieces, line);
+        var torn = ImmutableArray.CreateBuilder<(Point, double)>();
+        foreach (var line in bends) Divide(pieces, line, torn);
+        Torn = torn.ToImmutable();
 
         var sides = bends.Select(line => (Held: At(pieces, line, Beside), Turned: At(pieces, line, -line.Allowance - Beside))).ToList();
         var root = Enumerable.Range(0, pieces.Count).Single(p => sides.All(s => s.Turned != p));
@@ -44,42 +46,33 @@ internal sealed class FoldedBlank
     /// <summary>In the order of the lines.</summary>
     public ImmutableArray<FoldedBend> Bends { get; }
 
-    /// <summary>Metal that had to be slit because it runs on beside the end of a bend, in mm.</summary>
-    public double Torn { get; }
+    /// <summary>Where metal had to be slit because it runs on beside the end of a bend, and how far, in mm.</summary>
+    public ImmutableArray<(Point From, double Length)> Torn { get; }
 
     // What lies on either side of the bend, without what is bent.
-    private static double Divide(List<FlatPiece> pieces, BendLine line)
+    private static void Divide(List<FlatPiece> pieces, BendLine line, ImmutableArray<(Point, double)>.Builder torn)
     {
         var piece = pieces[At(pieces, line, 0)];
-        var torn = Path(piece, line, 0, out var cut);
-        var (held, rest) = piece.Cut(cut);
+        var (held, rest) = piece.Cut(Path(piece, line, 0, torn));
         pieces.Remove(piece);
         pieces.Add(held);
-        if (line.Allowance > Beside)
-        {
-            torn += Path(rest, line, -line.Allowance, out cut);
-            rest = rest.Cut(cut).Right;
-        }
-        pieces.Add(rest);
-        return torn;
+        pieces.Add(line.Allowance > Beside ? rest.Cut(Path(rest, line, -line.Allowance, torn)).Right : rest);
     }
 
     // Along a tangent line to the edge of the metal; where there is still metal at the end of the line, from there straight out.
-    private static double Path(FlatPiece piece, BendLine line, double left, out Point[] cut)
+    private static Point[] Path(FlatPiece piece, BendLine line, double left, ImmutableArray<(Point, double)>.Builder torn)
     {
         var (middle, along) = (Middle(line, left), (line.To - line.From).Unit);
-        var (before, tornBefore) = End(-along);
-        var (after, tornAfter) = End(along);
-        cut = [.. before.Reverse(), .. after];
-        return tornBefore + tornAfter;
+        return [.. End(-along).Reverse(), .. End(along)];
 
-        (Point[] Way, double Torn) End(Vector direction)
+        Point[] End(Vector direction)
         {
             var (reach, half) = (piece.Reach(middle, direction), line.Length / 2);
-            if (reach <= half + Slack) return ([middle + direction * reach], 0);
+            if (reach <= half + Slack) return [middle + direction * reach];
             var end = middle + direction * half;
             var slit = piece.Reach(end, -along.Left);
-            return ([end, end - along.Left * slit], slit);
+            torn.Add((end, slit));
+            return [end, end - along.Left * slit];
         }
     }
 
@@ -102,8 +95,8 @@ internal sealed class FoldedBlank
         return held.After(outwards * -line.Allowance, new(on.X, on.Y, face + towards * line.InsideRadius), axis, line.Bend.Radians);
     }
 
-    // A line that ends a hair before the metal does has not torn it.
-    private const double Slack = 0.001;
+    // A line that ends a hair before the metal does has not torn it; across a relief chords make as much of a difference.
+    private const double Slack = 0.05;
 
     private const double Beside = 1e-5;
 }
