@@ -135,8 +135,12 @@ internal sealed class FlangeCorner
     private double OnTheFlat(double outwards) => Math.Max(0, outwards) * Math.Tan(_turn / 2) - SlotAside;
 
     // How far past the corner a panel may run at a place along it, so that neither of its faces meets the other flange.
-    private double Limit(FoldedFlange own, int panel, double along, FoldedFlange other, bool laps) =>
-        new[] { true, false }.Min(up => Limit(own, panel, own.Panels[panel].Face(along, up), other, laps, begins: along == 0));
+    private double Limit(FoldedFlange own, int panel, double along, FoldedFlange other, bool laps)
+    {
+        return Math.Min(OfFace(up: true), OfFace(up: false));
+
+        double OfFace(bool up) => Limit(own, panel, own.Panels[panel].Face(along, up), other, laps, begins: along == 0);
+    }
 
     private double Limit(FoldedFlange own, int panel, Point face, FoldedFlange other, bool laps, bool begins)
     {
