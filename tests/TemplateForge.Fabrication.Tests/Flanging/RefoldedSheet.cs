@@ -23,8 +23,6 @@ internal sealed class RefoldedSheet
     }
 
     public RandomSheet Drawn { get; }
-    public override string ToString() => $"{Drawn.Number}: {Drawn}";
-
     public FlangedSheet Sheet => Drawn.Sheet;
     public FlangedBlank Blank { get; }
     public FoldedBlank Part { get; }
@@ -60,6 +58,8 @@ internal sealed class RefoldedSheet
         var turn = Math.Acos(flange.Edge.StartDirection.Dot(next.StartDirection));
         return line == flange.Bends[0].Line ? Setback(flange) * Math.Max(0, -1 / Math.Tan(turn)) : 0;
     }
+
+    public override string ToString() => $"{Drawn.Number}: {Drawn}";
 
     private double Setback(RefoldedFlange flange)
     {
