@@ -82,7 +82,8 @@ public class BendLinesTests
     public void The_bend_table_says_that_what_runs_on_is_worked_over_a_former_and_shows_it_on_its_edge()
     {
         var sheet = Words(JobSheet.Of(Samples.Lid, Cases.A4).Pages);
-        Assert.Contains("0 straight and 2 curved, over a former", sheet, StringComparison.Ordinal);
+        // The middle of the inner bend lies outside the 37 where it begins, by half of its allowance of (2 + 0.44) π / 2.
+        Assert.Contains("radius 38.9, over a former", sheet, StringComparison.Ordinal);
         Assert.Contains("Seen on the edge, at full size.", sheet, StringComparison.Ordinal);
         Assert.Contains("bends 2, 1", sheet, StringComparison.Ordinal);
     }

@@ -213,6 +213,10 @@ internal sealed record CoverBlocks(Modification Modification, double Height)
         {
             if (together is not [BendLine bend])
             {
+                var arcs = together.SelectMany(b => b.Middle.Segments).ToList();
+                var (centre, radius) = (arcs[0].IsLine ? default : arcs[0].Centre, arcs[0].Radius);
+                if (arcs.All(a => !a.IsLine && a.Centre.DistanceTo(centre) < 0.01))
+                    return string.Create(CultureInfo.InvariantCulture, $"round {Place(centre)}, radius {radius:0.0}, over a former");
                 var curved = together.Count(b => b is CurvedBend);
                 return string.Create(CultureInfo.InvariantCulture, $"runs on without a corner: {together.Length - curved} straight and {curved} curved, over a former");
             }
