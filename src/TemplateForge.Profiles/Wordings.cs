@@ -307,6 +307,21 @@ internal static class Wordings
     public static Complaint PieceKindWanted(Place place, string piece) =>
         place.Complain($"The piece {piece} does not say once how it is made.", "Write exactly one of cut_away, blank and paper.");
 
+    public static Complaint PaperIsNotFastened(Place place, string word) =>
+        place.Complain($"A piece of paper has no {word}.", "Say it of the piece that is cut from metal.");
+
+    public static Complaint MaterialWantedToo(Place place, string piece) =>
+        place.Complain($"{piece} is fastened to a metal, but nobody says what it is made of itself.", "Write material: beside against:.");
+
+    public static Complaint RivetHolesAreRound(Place place, string shape, Point at) =>
+        place.Complain($"{shape} has a part at ({Mm(at.X)}, {Mm(at.Y)}) that is no round hole.", "Name a shape of circles.");
+
+    public static Complaint NoSuchRivetHole(Place place, string shape, Point at) =>
+        place.Complain($"{shape} has a circle at ({Mm(at.X)}, {Mm(at.Y)}) that is no whole hole of this piece.", "Take the shape away from the piece, and keep it clear of the edge and of other holes.");
+
+    public static Complaint RivetThroughItsHole(Place place, double rivet, double hole) =>
+        place.Complain($"A rivet of {Mm(rivet)} does not go through a hole of {Mm(hole)}.", "Lower the diameter, or make the holes larger.");
+
     public static Complaint PiecesWanted(Place place) => place.Complain("The profile makes nothing.", "Add pieces: with at least one piece.");
 
     public static Complaint HandWanted(Place place, string word) =>

@@ -24,6 +24,11 @@ public class DocsTests
             Assert.Equal(lines[1..], Complaints(yaml));
             return;
         }
+        if (lines[0] == "warns")
+        {
+            Assert.Equal(lines[1..], TheLibrary.Read(TheLanguagePage.Whole(yaml, [])).Make().Pieces[0].Warnings.Select(w => $"{w.Rule}: {w.Text}"));
+            return;
+        }
         var made = TheLibrary.Read(TheLanguagePage.Whole(yaml, lines.Select(l => l.Split(" gives ")[0]))).Make();
         if (answer.Length == 0) return;
         Assert.Equal(lines.Select(l => l.Split(" gives ")[1]), made.Pieces[0].Notes);

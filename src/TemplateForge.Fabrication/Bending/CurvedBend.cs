@@ -14,6 +14,10 @@ namespace TemplateForge.Fabrication;
 public sealed record CurvedBend(int Number, Path Middle, Path Held, Path Turned, Angle Bend, Angle Overbend, BendWay Way, double InsideRadius)
     : IBendOnBlank
 {
+    public (Path Held, Path Turned) TangentLines => (Held, Turned);
+
+    public double Allowance => Math.Abs(Held.Segments[0].Radius - Turned.Segments[0].Radius);
+
     /// <summary>The same bend on the piece for the other hand.</summary>
     public CurvedBend Mirrored(Placement mirror) =>
         this with { Middle = Middle.Placed(mirror), Held = Held.Placed(mirror), Turned = Turned.Placed(mirror) };

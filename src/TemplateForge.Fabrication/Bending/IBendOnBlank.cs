@@ -11,6 +11,12 @@ public interface IBendOnBlank
     /// <summary>The middle of what is bent.</summary>
     Path Middle { get; }
 
+    /// <summary>Where the part that is held ends, and where the flange begins.</summary>
+    (Path Held, Path Turned) TangentLines { get; }
+
+    /// <summary>Width of what is bent, on the flat, in mm: the tangent lines lie half of it on either side of the middle.</summary>
+    double Allowance { get; }
+
     /// <summary>How far the sheet is bent, from flat.</summary>
     Angle Bend { get; }
 

@@ -63,6 +63,12 @@ internal static class PieceReader
     private static readonly Word LabelWord = new("label", "words beside the drawing with a leader to a point",
         Field.Must("say", Holds.Sentence, "the words"), Field.Must("at", Holds.Point, "the point"), Field.When);
 
+    private static readonly Word Rivets = new("rivets", "a row of rivets, of which the distances are looked at",
+        Field.Must("holes", Holds.Name, "the shape of their holes"),
+        Field.May("diameter", Holds.Expression, "of the rivets; of their holes if nothing is said"),
+        Field.May("thickest_sheet", Holds.Expression, "the thickest sheet that they join; this one if nothing is said"),
+        Field.When);
+
     public static Word Word { get; } = new("piece", "one thing that is printed or cut",
         Field.When,
         Field.Must("title", Holds.PlainWords, "its title"),
@@ -72,6 +78,8 @@ internal static class PieceReader
         Field.Must("thickness", Holds.Expression, "sheet thickness"),
         Field.May("material", Holds.ByChoice(Holds.Name), "what it is made of, by its name in the shop's table or by a parameter; of a bent piece, its section's"),
         Field.May("bends", Holds.ByChoice(Holds.Name), "the section or flanged sheet that it is bent to: its blank is cut from that, laid flat"),
+        Field.May("against", Holds.ByChoice(Holds.Name), "the metal that it is fastened to, by its name in the shop's table or by a parameter"),
+        Field.May("rivets", Holds.ListOf(Holds.Group(Rivets)), "its rivets, row by row"),
         Field.May("quantity", Holds.Expression, "how many; 1 if nothing is said"),
         Field.May("rough_cut", Holds.Expression, "how far outside the finish line the rough cut runs"),
         Field.May("face_up", Holds.PlainWords, "the face one looks at, if not the profile's"),
@@ -98,6 +106,10 @@ internal static class PieceReader
         if (!IsSafeName(name.Text)) reading.Complain(Wordings.UnsafeName(name.Place, name.Text));
         reading.TryOpen(node, $"The piece {name.Text}", Word, out var fields);
         var (kind, shape, before) = ReadKind(name, fields, reading);
+        foreach (var word in kind == PieceKind.Paper ? (string[])["against", "rivets"] : [])
+        {
+            if (fields.Optional(word, out var held)) reading.Complain(Wordings.PaperIsNotFastened(held.Place, word));
+        }
         return new PieceRecipe
         {
             Place = name.Place,
@@ -109,6 +121,8 @@ internal static class PieceReader
             Before = before,
             Thickness = reading.Length(fields, "thickness"),
             Material = fields.Optional("material", out var material) ? [reading.Material(material, shop)] : [],
+            Against = fields.Optional("against", out var against) ? [reading.Material(against, shop)] : [],
+            Rivets = reading.List(fields, "rivets", Rivets, f => ReadRivets(f, reading)),
             Bends = fields.Optional("bends", out var bent) ? [reading.Chosen(bent, reading.Bent)] : [],
             Quantity = fields.Optional("quantity", out var quantity) ? reading.Number(quantity) : reading.Standing("1", fields.Place),
             RoughCut = fields.Optional("rough_cut", out var rough) ? [reading.Length(rough)] : [],
@@ -184,6 +198,11 @@ internal static class PieceReader
             fields.Required("crosses_at", out var row) ? reading.Stations(row) : new("", fields.Place),
             fields.Optional("size", out var size) ? reading.Length(size) : reading.Standing("10 mm", fields.Place));
     }
+
+    private static RivetRecipe ReadRivets(Fields fields, Reading reading) => new(
+        reading.Shape(fields, "holes"),
+        fields.Optional("diameter", out var diameter) ? [reading.Length(diameter)] : [],
+        fields.Optional("thickest_sheet", out var sheet) ? [reading.Length(sheet)] : []);
 
     private static CheckRecipe ReadCheck(Fields fields, Reading reading)
     {

@@ -26,6 +26,11 @@ internal sealed record PieceRecipe
 
     public required Term Thickness { get; init; }
     public required ImmutableArray<Chosen<Material>> Material { get; init; }
+
+    /// <summary>What it is fastened to; none where nobody has said.</summary>
+    public required ImmutableArray<Chosen<Material>> Against { get; init; }
+
+    public required ImmutableArray<Conditional<RivetRecipe>> Rivets { get; init; }
     public required ImmutableArray<Chosen<BentName>> Bends { get; init; }
     public required Term Quantity { get; init; }
     public required ImmutableArray<Term> RoughCut { get; init; }
@@ -54,6 +59,8 @@ internal sealed record PieceRecipe
         sound &= from.TryCount(Quantity, MostOfOnePiece, out var quantity);
         var material = Fabrication.Material.Unstated;
         if (!Material.IsEmpty) sound &= from.TryPick(Material[0], out material);
+        var against = Fabrication.Material.Unstated;
+        if (!Against.IsEmpty) sound &= from.TryPick(Against[0], out against);
         BentSheet? bent = null;
         if (!Bends.IsEmpty) sound &= from.TryPick(Bends[0], out var name) && from.TryBent(name, out bent);
         if (sound && bent is not null) sound = IsBentTo(bent);
@@ -69,6 +76,7 @@ internal sealed record PieceRecipe
         sound &= from.TryMany<(string Label, ShapeName Along), GuideLine>(GuideLines, TryGuideLine, out var guides);
         sound &= from.TryMany<Chosen<TackRecipe>, ImmutableArray<Tack>>(Tacks, TryTacks, out var tacks);
         sound &= from.TryMany(ScribeLines, (ScribeRecipe s, out ImmutableArray<Path> lines) => s.TryMake(from, out lines), out var scribed);
+        sound &= from.TryMany(Rivets, (RivetRecipe r, out RivetRow row) => r.TryMake(from, shape, out row), out var rivets);
         sound &= from.TryMany<CheckRecipe, DistanceCheck>(Checks, TryCheck, out var checks);
         sound &= from.TryMany<DimensionRecipe, ShownDistance>(Dimensions, TryDimension, out var dimensions);
         sound &= from.TryMany<(Chosen<FilledText> Say, PointTerm At), Label>(Labels, TryLabel, out var labels);
@@ -103,6 +111,8 @@ internal sealed record PieceRecipe
             Labels = labels,
             Notes = bent is null ? notes : [.. notes, .. bent.Notes],
         };
+        piece = piece with { Warnings = [.. piece.Warnings, .. BlankWarnings.Of(piece, rivets, against!)] };
+        if (!Against.IsEmpty && piece.Material == Fabrication.Material.Unstated) return from.Refuse(Wordings.MaterialWantedToo(Against[0].Place, Name));
         return !piece.FinishLines().IsEmpty || from.Refuse(Wordings.NothingToCut(Place, Name));
 
         bool IsBentTo(BentSheet sheet)
