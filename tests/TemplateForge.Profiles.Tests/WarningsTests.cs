@@ -107,10 +107,4 @@ public class WarningsTests
         Assert.False(Profile.TryRead(new("example.yaml", Changed(("blank: riveted", "paper: riveted"))), TheLibrary.Shop, complaints, out _));
         Assert.Equal([(26, 14), (28, 7)], complaints.Select(c => (c.Line, c.Column)));
     }
-
-    public static TheoryData<string> Shipped() => [.. TheLibrary.Library.Entries.Select(e => e.Name)];
-
-    [Theory, MemberData(nameof(Shipped))]
-    public void Nothing_is_warned_of_in_a_profile_that_ships_at_its_defaults(string profile) =>
-        Assert.All(TheLibrary.Profile(profile).Make().Pieces, p => Assert.Empty(p.Warnings));
 }

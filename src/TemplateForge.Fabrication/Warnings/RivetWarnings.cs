@@ -3,7 +3,8 @@ using TemplateForge.Geometry;
 
 namespace TemplateForge.Fabrication;
 
-/// <summary>Rivets too near the edge, each other or another row, and rivets too thin or too thick for the sheet.</summary>
+/// <summary>Rivets too near the edge, each other or another row, and rivets too thin or too thick for the sheet: one warning of a kind for a
+/// row, at its worst place.</summary>
 /// <remarks>
 /// <code>
 ///      edge  ------------------------     D  the rivet's diameter
@@ -48,16 +49,15 @@ public static class RivetWarnings
         var edges = MetalEdge.Of(piece).Where(e => !e.Hole.Any(IsOfARivet)).ToList();
         foreach (var row in rows)
         {
-            foreach (var centre in row.Centres)
-            {
-                var (there, least) = (edges.Select(e => e.DistanceTo(centre)).DefaultIfEmpty(double.PositiveInfinity).Min(), 2 * row.Diameter);
-                if (there >= least - Tolerance.Length) continue;
-                yield return new(
-                    "rivet too near the edge",
-                    FormattableString.Invariant($"A rivet of {row.Diameter:0.##} mm is {there:0.##} mm from the edge to its middle; it wants {least:0.##} mm, twice its diameter."),
-                    centre,
-                    Distances);
-            }
+            var least = 2 * row.Diameter;
+            var near = row.Centres.Select(c => (At: c, There: edges.Select(e => e.DistanceTo(c)).DefaultIfEmpty(double.PositiveInfinity).Min()))
+                .Where(r => r.There < least - Tolerance.Length).OrderBy(r => r.There).ToList();
+            if (near.Count == 0) continue;
+            yield return new(
+                "rivet too near the edge",
+                FormattableString.Invariant($"A rivet of {row.Diameter:0.##} mm is {near[0].There:0.##} mm from the edge to its middle; it wants {least:0.##} mm, twice its diameter.{Others(near.Count)}"),
+                near[0].At,
+                Distances);
         }
 
         bool IsOfARivet(Contour hole) =>
@@ -67,12 +67,17 @@ public static class RivetWarnings
     private static IEnumerable<Warning> Pitch(RivetRow row)
     {
         var least = 3 * row.Diameter;
-        return row.Gaps().Where(g => g.From.DistanceTo(g.To) < least - Tolerance.Length).Select(g => new Warning(
+        var near = row.Gaps().Select(g => (At: g.From.MidpointTo(g.To), There: g.From.DistanceTo(g.To)))
+            .Where(g => g.There < least - Tolerance.Length).OrderBy(g => g.There).ToList();
+        if (near.Count == 0) yield break;
+        yield return new(
             "rivets too near each other",
-            FormattableString.Invariant($"Rivets of {row.Diameter:0.##} mm stand {g.From.DistanceTo(g.To):0.##} mm apart; they want {least:0.##} mm, three diameters."),
-            g.From.MidpointTo(g.To),
-            Distances));
+            FormattableString.Invariant($"Rivets of {row.Diameter:0.##} mm stand {near[0].There:0.##} mm apart; they want {least:0.##} mm, three diameters.{Others(near.Count)}"),
+            near[0].At,
+            Distances);
     }
+
+    private static string Others(int count) => count == 1 ? "" : FormattableString.Invariant($" {count} places of the row are too near.");
 
     // The nearest place of two rows: between two rivets, or square to both rows where they run beside each other. A rivet that both have
     // is one rivet, at which they meet.

@@ -20,7 +20,7 @@ public static class WebWarnings
                 if (!edges[i].Bounds.Grown(least).Touches(edges[j].Bounds)) continue;
                 var (on, onOther) = edges[i].NearestPoints(edges[j]);
                 var width = on.DistanceTo(onOther);
-                if (width >= least - Tolerance.Length || !piece.Shape.Contains(on.MidpointTo(onOther))) continue;
+                if (width >= least - Tolerance.Length || !IsMetal(piece.Shape, on, onOther)) continue;
                 warnings.Add(new(
                     "web too narrow",
                     FormattableString.Invariant($"Only {width:0.##} mm of metal is left; {least:0.##} mm is the least, twice the thickness."),
@@ -29,5 +29,11 @@ public static class WebWarnings
             }
         }
         return warnings.ToImmutable();
+    }
+    // Not over the gap to another part, nor over a hole that lies between.
+    private static bool IsMetal(Region shape, Point from, Point to)
+    {
+        var width = from.DistanceTo(to);
+        return width < 10 * Tolerance.Length || Path.Line(from, to).PartsInside(shape).Sum(p => p.Length) >= width - 10 * Tolerance.Length;
     }
 }

@@ -29,14 +29,25 @@ public class RivetWarningsTests
         Assert.Equal(warnings, Of(Plates.With(Plates.Round(50, 50, D), Plates.Round(50 + apart + 10, 50, 20)), [new Point(50, 50)]).Length);
 
     [Fact]
-    public void Rivets_of_a_row_stand_three_diameters_apart_and_each_gap_is_named_once()
+    public void Rivets_of_a_row_stand_three_diameters_apart()
     {
-        Assert.Equal(Enumerable.Repeat("rivets too near each other", 3), Of(Row(50, 50, 3 * D - Plates.Just)));
+        Assert.Equal(["rivets too near each other"], Of(Row(50, 50, 3 * D - Plates.Just)));
         Assert.Empty(Of(Row(50, 50, 3 * D + Plates.Just)));
     }
 
     [Fact]
-    public void So_do_they_round_a_ring()
+    public void A_row_is_warned_of_once_at_its_worst_place_with_how_many_there_are()
+    {
+        var row = new RivetRow([new(50, 5), new(70, 4), new(90, 5.5), new(95, 20)], D);
+        var found = RivetWarnings.Of(Plates.With([.. row.Centres.Select(c => Plates.Round(c.X, c.Y, D))]), [row]);
+        var warning = Assert.Single(found);
+        Assert.Equal(new Point(70, 4), warning.At);
+        Assert.Contains("is 4 mm", warning.Text, StringComparison.Ordinal);
+        Assert.Contains("3 places", warning.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Round_a_ring_too()
     {
         Assert.NotEmpty(Of(Ring(3 * D - Plates.Just)));
         Assert.Empty(Of(Ring(3 * D + Plates.Just)));

@@ -26,13 +26,14 @@ public class WebWarningsTests
     public void A_web_as_long_as_a_slot_is_one_narrow_place() =>
         Assert.Equal(3, WebWarnings.Of(Plates.With([.. Enumerable.Range(0, 3).Select(i => Outline.Slot(new(20, 4 + 7 * i), new(150, 4 + 7 * i), 6))])).Length);
 
+    // The hole is 1 from the edge of its own plate, 1.5 from a strip beside that; of a row of three, the outer two are 1.8 apart.
     [Fact]
-    public void What_two_separate_parts_leave_between_them_is_no_metal()
+    public void Only_metal_is_a_web()
     {
-        var plate = Plates.With(Plates.Round(190, 50, 10)) with { Thickness = 2 };
-        var beside = Region.Of(Outline.Rectangle(new(new(200.5, 0), new(220, 100))));
-        var both = plate with { Shape = plate.Shape.Union(beside) };
-        Assert.Empty(WebWarnings.Of(both));
+        var strip = Region.Of(Outline.Rectangle(new(new(200.5, 0), new(220, 100))));
+        var plate = Plates.With(Plates.Round(194, 50, 10));
+        Assert.Single(WebWarnings.Of(plate with { Shape = plate.Shape.Union(strip) }));
+        Assert.Equal(2, WebWarnings.Of(Plates.With(Plates.Round(50, 50, 10), Plates.Round(55.9, 50, 0.4), Plates.Round(61.8, 50, 10))).Length);
     }
 
     // The panel goes on to the right of what is drawn of it.
