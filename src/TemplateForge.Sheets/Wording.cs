@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.RegularExpressions;
 using TemplateForge.Fabrication;
@@ -83,6 +84,20 @@ internal static partial class Wording
 
     /// <summary>A distance that is only shown.</summary>
     public static string Distance(ShownDistance shown) => shown.Distance.ToString("0.#", CultureInfo.InvariantCulture);
+
+    /// <summary>Numbers in growing order, those that follow each other in a run as one: 1, 3 to 7.</summary>
+    public static string Ranges(ImmutableArray<int> numbers)
+    {
+        var runs = new List<(int First, int Last)>();
+        foreach (var number in numbers)
+        {
+            if (runs.Count > 0 && runs[^1].Last == number - 1) runs[^1] = (runs[^1].First, number);
+            else runs.Add((number, number));
+        }
+        return string.Join(", ", runs.Select(r => r.First == r.Last
+            ? r.First.ToString(CultureInfo.InvariantCulture)
+            : FormattableString.Invariant($"{r.First} to {r.Last}")));
+    }
 
     public static string ScaleOf(double reduction) => string.Create(CultureInfo.InvariantCulture, $"Scale 1:{reduction:0.##}, {NotToScale}");
 

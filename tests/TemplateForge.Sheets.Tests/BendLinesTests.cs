@@ -89,6 +89,10 @@ public class BendLinesTests
     }
 
     [Fact]
+    public void Numbers_that_follow_each_other_are_said_as_a_run() =>
+        Assert.Equal("1, 3 to 7, 9 to 10", Wording.Ranges([1, 3, 4, 5, 6, 7, 9, 10]));
+
+    [Fact]
     public void What_is_said_of_two_places_is_said_once_with_both_numbers()
     {
         var sheet = Words(JobSheet.Of(Samples.Lid, Cases.A4).Pages);

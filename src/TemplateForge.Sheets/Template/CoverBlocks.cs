@@ -237,13 +237,13 @@ internal sealed record CoverBlocks(Modification Modification, double Height)
     {
         var warnings = Modification.Pieces.SelectMany(p => p.Warnings).ToList();
         // What is said of several places is said once.
-        var alike = warnings.Select((w, i) => (Warning: w, Number: (i + 1).ToString(CultureInfo.InvariantCulture))).GroupBy(w => (w.Warning.Rule, w.Warning.Text)).ToList();
+        var alike = warnings.Select((w, i) => (Warning: w, Number: i + 1)).GroupBy(w => (w.Warning.Rule, w.Warning.Text)).ToList();
         var indent = alike.Select(g => WidthOf([Numbers(g)], width * 0.2)).DefaultIfEmpty(0).Max() + Height;
         return Block.Stacked(Height * 0.75, alike.Select(g => Block.Beside(0,
             Block.Text(Numbers(g), indent, Height),
             Block.Text($"{g.Key.Rule}: {g.Key.Text} ({g.First().Warning.Source})", width - indent, Height))));
 
-        static string Numbers(IEnumerable<(Warning Warning, string Number)> alike) => string.Join(", ", alike.Select(w => w.Number));
+        static string Numbers(IEnumerable<(Warning Warning, int Number)> alike) => Wording.Ranges([.. alike.Select(w => w.Number)]);
     }
 
     /// <summary>A sample of each line that the job has, and what it means.</summary>
