@@ -1,4 +1,3 @@
-using TemplateForge.Geometry;
 using TemplateForge.Testing;
 
 namespace TemplateForge.Profiles.Tests;
