@@ -123,6 +123,8 @@ def mirrored(modelspace):
     # Point by point: a mirroring transform would only turn the entities' axes over and leave their numbers as they are.
     for entity in modelspace.query(f"LWPOLYLINE[layer=='{CUT}']"):
         entity.set_points([(-x, y, -bulge) for x, y, bulge in entity.get_points("xyb")], format="xyb")
+    for circle in modelspace.query(f"CIRCLE[layer=='{CUT}']"):
+        circle.dxf.center = (-circle.dxf.center.x, circle.dxf.center.y)
 
 
 def doubled(modelspace):

@@ -79,13 +79,13 @@ internal sealed class Evaluation(Definitions definitions, ImmutableDictionary<st
         return true;
     }
 
-    /// <summary>A whole number from 1.</summary>
-    public bool TryCount(Term term, int most, out int count)
+    /// <summary>A whole number from 1, or from 0 where none will do.</summary>
+    public bool TryCount(Term term, int most, out int count, int least = 1)
     {
         count = 0;
         if (!TryNumber(term, out var number)) return false;
         var whole = Math.Round(number);
-        if (Math.Abs(number - whole) > 1e-9 || whole < 1 || whole > most) return Refuse(Wordings.CountNotWhole(term.Place, number, most));
+        if (Math.Abs(number - whole) > 1e-9 || whole < least || whole > most) return Refuse(Wordings.CountNotWhole(term.Place, number, least, most));
         count = (int)whole;
         return true;
     }

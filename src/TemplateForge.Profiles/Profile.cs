@@ -91,11 +91,20 @@ public sealed class Profile
     /// a check of a profile tries out.</summary>
     public IEnumerable<ImmutableArray<Setting>> Rehearsals()
     {
-        yield return [];
-        foreach (var choice in definitions.Parameters.OfType<ChoiceParameter>())
+        var sets = new List<ImmutableArray<Setting>> { ImmutableArray<Setting>.Empty };
+        foreach (var choice in definitions.Parameters.OfType<ChoiceParameter>().OrderBy(c => c.When.Length))
         {
-            foreach (var option in choice.Options.Where(o => o.Word != choice.Default))
-                yield return [new Setting(choice.Name, option.Word, choice.Place)];
+            // One that is only asked for with certain words of others is tried with those.
+            var asked = sets.FindIndex(set => IsAskedFor(choice, set));
+            if (asked < 0) continue;
+            sets.AddRange(choice.Options.Where(o => o.Word != choice.Default).Select(o => sets[asked].Add(new(choice.Name, o.Word, choice.Place))).ToList());
         }
+        return sets;
+    }
+
+    private bool IsAskedFor(ChoiceParameter choice, ImmutableArray<Setting> settings)
+    {
+        UsedValues.TryRead(Name, definitions, settings, new List<Complaint>(), out var values, out _);
+        return values.ContainsKey(choice.Name);
     }
 }

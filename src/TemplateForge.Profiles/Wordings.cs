@@ -168,11 +168,14 @@ internal static class Wordings
     public static Complaint BentSheetOfOtherThickness(Place place, double piece, double section) =>
         place.Complain($"The piece is {Mm(piece)} thick, and its section {Mm(section)}.", "Give both the same thickness.");
 
+    public static Complaint BentSheetOfOtherMetal(Place place, Material material, Material bent) =>
+        place.Complain($"The piece is {material.Title}, but what it is bent to is {bent.Title}.", "Leave the piece's material out, or give both the same.");
+
     public static Complaint NoBendOnThePiece(Place place) =>
         place.Complain("None of its bends lies on this piece.", "Cut the blank from the section or flanged sheet, laid flat.");
 
     public static Complaint NoFlangeLeft(Place place) =>
-        place.Complain("With these choices no edge has a flange.", "Leave one flange at least, or use the base itself.");
+        place.Complain("With these choices no edge has a flange.", "Leave one flange at least, or cut the piece from the base shape, without bends.");
 
     public static Complaint NoEdgeLeft(Place place) =>
         place.Complain("No edge is left for this flange.", "Take it out, or give it edges before another has them all.");
@@ -188,10 +191,13 @@ internal static class Wordings
             FlangeFaultKind.LegTooShort => place.Complain(
                 fault.Leg == 1
                     ? $"At {at} the base is {Mm(-fault.Straight)} too small for the bend of its flange."
-                    : $"At {at} the flange's {Ordinal(fault.Leg - 1)} leg is {Mm(-fault.Straight)} too short for the bends beside it.",
+                    : FormattableString.Invariant($"At {at} leg {fault.Leg} is {Mm(-fault.Straight)} too short for the bends beside it; leg 1 is the base."),
                 "Make it longer, or the inside radius smaller."),
             FlangeFaultKind.ArcTooTight => place.Complain(
-                $"At {at} the flange would reach past the centre of its arc.", "Make the flange lower, or the radius of the edge larger."),
+                $"At {at} the radius of the edge is too small for the bend or the height of its flange.",
+                "Make the radius of the edge larger, the flange lower, or its inside radius smaller."),
+            FlangeFaultKind.NoRoomForCuts => place.Complain(
+                $"At {at} there is no room for so many relief cuts.", "Lower relief_cuts or leave it out, or make the flange higher."),
             FlangeFaultKind.NothingLeft => place.Complain(
                 $"At {at} the corners leave nothing of the flange.", "Make its legs shorter, or the edge longer."),
             FlangeFaultKind.NeighbourDiffers => place.Complain(
@@ -204,8 +210,6 @@ internal static class Wordings
                 $"At {at} the flange lies over another when it is laid flat.", "Make one of them lower, or leave more room between them."),
         };
     }
-
-    private static string Ordinal(int number) => number switch { 1 => "first", 2 => "second", 3 => "third", _ => $"{number.ToString(CultureInfo.InvariantCulture)}th" };
 
     public static Complaint NotOneOutline(ShapeName shape, int count) =>
         shape.Place.Complain(
@@ -375,8 +379,8 @@ internal static class Wordings
     public static Complaint MarginTooLarge(Place place, double margin, double length) =>
         place.Complain($"A margin of {Mm(margin)} does not fit both ends of a line {Mm(length)} long.", $"Keep it from 0 to less than {Mm(length / 2)}.");
 
-    public static Complaint CountNotWhole(Place place, double number, int most) =>
-        place.Complain($"This comes to {Plain(number)}.", $"Give what comes to a whole number from 1 to {most}.");
+    public static Complaint CountNotWhole(Place place, double number, int least, int most) =>
+        place.Complain($"This comes to {Plain(number)}.", $"Give what comes to a whole number from {least} to {most}.");
 
     public static Complaint NothingOnThisSide(Place place, string shape, bool left) =>
         place.Complain($"Nothing of {shape} lies to the {(left ? "left" : "right")} of this line.", "Keep the other side, or check the values that lead there.");

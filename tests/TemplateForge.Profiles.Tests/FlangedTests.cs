@@ -78,17 +78,32 @@ public class FlangedTests
         Approximately.Equal(100 + 2 * (-1 + 2 + 30 - 1), bounds.Width, within: 1e-9);
     }
 
+    // Near the free edge of the flange below. A mitred one ends a thickness before each corner and, square to the plane that halves it, half a gap
+    // before that; one that is written first laps and runs to the corner; one that is open ends at its bend, 2 before.
     [Theory]
-    [InlineData("edge_at: [50 mm, 0]", "run_at: [50 mm, 0]")]
-    [InlineData("corners: mitred", "corners: closed\n    relief: square\n    relief_size: 4 mm\n    gap: 0.5 mm")]
-    [InlineData("corners: mitred", "corners: open\n    relief: tear")]
-    public void Every_word_of_a_flanged_sheet_makes_a_blank_in_one_piece(string there, string instead)
+    [InlineData("corners: mitred", 98)]
+    [InlineData("corners: mitred\n    gap: 0.5 mm", 98 - 0.5 * 1.4142135623730951)]
+    [InlineData("corners: closed", 100)]
+    [InlineData("corners: open", 96)]
+    public void Corners_and_gaps_are_as_the_words_say(string corners, double length)
     {
-        var piece = Made([], (there, instead));
-        Law.IsWellMade(piece.Shape);
-        Assert.Single(piece.Shape.Contours);
-        Assert.NotEmpty(piece.EdgeViews);
+        var shape = Made([], ("corners: mitred", corners)).Shape;
+        var at = shape.Bounds.Min.Y + 2;
+        Approximately.Equal(length, Path.Line(new(-500, at), new(500, at)).PartsInside(shape).Sum(p => p.Length), within: 1e-6);
     }
+
+    [Theory]
+    [InlineData("relief: round\n    relief_size: 4 mm", Math.PI * 4 * 0.75)]
+    [InlineData("relief: square\n    relief_size: 4 mm", 16 * 0.75)]
+    public void A_relief_takes_three_quarters_of_its_size_from_each_open_corner(string relief, double area)
+    {
+        var torn = Made([], ("corners: mitred", "corners: open\n    relief: tear")).Shape.Area;
+        Approximately.Equal(4 * area, torn - Made([], ("corners: mitred", $"corners: open\n    {relief}")).Shape.Area, within: 0.01);
+    }
+
+    [Fact]
+    public void A_run_goes_on_as_far_as_there_is_no_corner() =>
+        Assert.Equal(4, Made([], ("edge_at: [50 mm, 0]", "run_at: [50 mm, 0]")).Bends.Length);
 
     [Fact]
     public void A_piece_may_be_bent_to_one_thing_or_another_by_a_choice()
@@ -112,7 +127,7 @@ public class FlangedTests
     }
 
     [Theory]
-    [InlineData("leg: 20 mm", "leg: 1 mm", 18, 9, "first leg is 1 mm too short")]
+    [InlineData("leg: 20 mm", "leg: 1 mm", 18, 9, "leg 2 is 1 mm too short")]
     [InlineData("base: plan", "base: plam", 11, 11, "plam is no shape")]
     [InlineData("laid_flat: tray", "laid_flat: trey", 29, 16, "Did you mean tray?")]
     [InlineData("bends: tray", "bends: trey", 31, 44, "no section or flanged sheet")]
@@ -125,6 +140,13 @@ public class FlangedTests
         if (Profile.TryRead(new("example.yaml", Changed((there, instead))), TheLibrary.Shop, complaints, out var profile))
             Assert.False(profile.TryMake([], profile.Hand, profile.Hand, complaints, out _));
         Assert.Contains(complaints, c => (c.Line, c.Column) == (line, column) && $"{c}".Contains(words, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Relief_cuts_may_be_none()
+    {
+        var cuts = Made([], ("- edges: all", "- edges: all\n        relief_cuts: 0"));
+        Assert.Equal(Made([]).Shape.Area, cuts.Shape.Area, 1e-9);
     }
 
     [Fact]

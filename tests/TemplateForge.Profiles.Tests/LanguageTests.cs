@@ -106,6 +106,23 @@ public class LanguageTests
         Assert.Contains(profile.Refuse(), c => c.Problem.Contains(words, StringComparison.Ordinal));
     }
 
+    // A choice that is asked for only with a word of another is checked with that word, not refused without it.
+    [Fact]
+    public void Every_word_of_every_choice_is_rehearsed_where_it_is_asked_for()
+    {
+        var text = Sound.Replace("parameters:\n", """
+            parameters:
+              kind: {label: K, choices: {flat: flat, deep: deep}, default: flat, shop: S.}
+              depth: {label: D, when: kind is deep, choices: {some: some, more: more, most: most}, default: some, shop: S.}
+
+            """.ReplaceLineEndings("\n"), StringComparison.Ordinal);
+        var profile = TheLibrary.Read(new("example.yaml", text));
+        var tried = profile.Rehearsals().ToList();
+        Assert.Equal(["", "kind=deep", "kind=deep depth=more", "kind=deep depth=most"], tried.Select(s => string.Join(' ', s.Select(v => $"{v.Name}={v.Text}"))));
+        var complaints = new List<Complaint>();
+        Assert.All(tried, settings => Assert.True(profile.TryMake(settings, profile.Hand, profile.Hand, complaints, out _), string.Join('\n', complaints)));
+    }
+
     [Fact]
     public void An_alias_bomb_is_refused_at_its_first_anchor()
     {

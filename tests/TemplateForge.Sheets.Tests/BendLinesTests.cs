@@ -23,13 +23,13 @@ public class BendLinesTests
     }
 
     // The lower leg, 60 outside, is flat for 60 − 2 − 1.5 = 56.5; the bend takes 4.178 from there on; the sight line lies one inside
-    // radius of 2 into it from the held side, which is above here.
+    // radius of 1.5 into it from the held side, which is the lower leg.
     [Fact]
     public void Tangent_and_sight_lines_lie_where_the_section_says()
     {
         var layers = CutSheet.Of(Samples.Bracket, Bracket).Layers.ToDictionary(l => l.Name);
         Assert.Equal([56.5, 60.678], Strokes(layers["PENCIL-TANGENT"]).Select(s => Math.Round(s.Start.Y, 6)).Order());
-        Assert.Equal(56.5 + 2, Assert.Single(Strokes(layers["PENCIL-SIGHT"])).Start.Y, 6);
+        Assert.Equal(56.5 + 1.5, Assert.Single(Strokes(layers["PENCIL-SIGHT"])).Start.Y, 6);
     }
 
     [Fact]
@@ -44,7 +44,7 @@ public class BendLinesTests
     public void Template_and_job_sheet_say_each_bend_with_its_angle_its_way_and_where_it_lies()
     {
         var template = Words(TemplateSheet.Of(Samples.Bracket, Cases.A4, 12).Pages);
-        Assert.Contains("bend 1: 90° UP, inside radius 2", template, StringComparison.Ordinal);
+        Assert.Contains("bend 1: 90° UP, inside radius 1.5", template, StringComparison.Ordinal);
         var sheet = Words(JobSheet.Of(Samples.Bracket, Cases.A4).Pages);
         Assert.Contains("92° for 90°", sheet, StringComparison.Ordinal);
         Assert.Contains("from 100.0 along, 58.6 up to 0.0 along, 58.6 up", sheet, StringComparison.Ordinal);

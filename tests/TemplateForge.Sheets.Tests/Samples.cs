@@ -48,7 +48,7 @@ internal static class Samples
                 Quantity = 2,
                 Material = new("dc01", "mild steel DC01", MetalFamily.Steel, 7850, 0.5, 0.44, 0.28, IsZincCoated: false),
                 FaceUp = "outer face",
-                BendLines = [new(1, new(100, 58.589), new(0, 58.589), Angle.QuarterTurn, Angle.FromDegrees(92), BendWay.Up, 2, 4.178)],
+                BendLines = [new(1, new(100, 58.589), new(0, 58.589), Angle.QuarterTurn, Angle.FromDegrees(92), BendWay.Up, 1.5, 4.178)],
                 ScribeLines = [Path.Line(new(50, 0), new(50, 20))],
                 Warnings = [new("hole near a bend", "The hole is 6 mm from the bend, and 8 is the least.", new(20, 20), "common practice, no source")],
                 Checks = [new("Width of the blank", new(0, 0), new(100, 0), CheckDirection.Across)],

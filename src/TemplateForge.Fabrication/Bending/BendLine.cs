@@ -32,8 +32,15 @@ public sealed record BendLine(
     /// <summary>Where the part that is held ends, and where the flange begins.</summary>
     public (Path Held, Path Turned) TangentLines => (Beside(Allowance / 2), Beside(-Allowance / 2));
 
-    /// <summary>Whether it is made under a nose bar; what is folded flat or rolled up is not.</summary>
-    public bool HasSightLine => InsideRadius > 0 && Bend <= Angle.HalfTurn;
+    /// <summary>Whether it is worked over a former together with bends along arcs, and not on a brake.</summary>
+    public bool IsOverFormer { get; init; }
+
+    /// <summary>Whether it has a sight line of its own: where it is made under a nose bar, unless that stands over the bend line itself.</summary>
+    public bool HasSightLine =>
+        !IsOverFormer && InsideRadius > 0 && Bend <= Angle.HalfTurn && Math.Abs(Allowance / 2 - InsideRadius) >= LeastApart;
+
+    // Two pencil lines that are nearer to each other, in mm, look like one thick one, and are cut.
+    private const double LeastApart = 0.3;
 
     /// <summary>What the edge of a brake's nose bar is set over.</summary>
     /// <remarks>One inside radius in from the tangent line that goes under the nose bar: FAA-H-8083-31, chapter 4, from memory.</remarks>

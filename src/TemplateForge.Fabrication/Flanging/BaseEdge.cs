@@ -5,6 +5,9 @@ namespace TemplateForge.Fabrication;
 /// <summary>A side of a base as a frame of its own: along it from its start, and outwards from it.</summary>
 internal sealed record BaseEdge(Segment Side)
 {
+    /// <summary>Nothing is bent round less, in mm.</summary>
+    public const double LeastRadius = 1;
+
     public double Length => Side.Length;
 
     /// <summary>Whether flanges on it fan out: its centre lies in the metal.</summary>
@@ -49,8 +52,7 @@ internal sealed record BaseEdge(Segment Side)
     public Contour Strip(double inner, double innerFrom, double innerTo, double outer, double outerFrom, double outerTo)
     {
         var (near, far) = (Beside(inner, innerFrom, innerTo), Beside(outer, outerFrom, outerTo).Reversed());
-        Segment[] sides = [near, Segment.Line(near.End, far.Start), far, Segment.Line(far.End, near.Start)];
-        return new(sides.Where(s => s.Start.DistanceTo(s.End) > 0));
+        return new(near, Segment.Line(near.End, far.Start), far, Segment.Line(far.End, near.Start));
     }
 
     private static double Turned(Angle from, Angle to)

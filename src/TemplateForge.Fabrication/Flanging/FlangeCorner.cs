@@ -18,6 +18,9 @@ internal sealed class FlangeCorner
     // On the flat two flanges stay apart by this angle, in radians, so that there is a line to cut along.
     private const double Slit = 0.0035;
 
+    /// <summary>An outline that turns by less than this, in radians, goes on without a corner.</summary>
+    public const double Smooth = 1e-6;
+
     private readonly FlangedSheet _sheet;
     private readonly (BaseEdge Edge, FoldedFlange Flange) _before;
     private readonly (BaseEdge Edge, FoldedFlange Flange) _after;
@@ -60,7 +63,7 @@ internal sealed class FlangeCorner
         return Math.Atan2(from.Cross(to), from.Dot(to));
     }
 
-    public static bool IsSmooth(BaseEdge before, BaseEdge after) => Math.Abs(TurnOf(before, after)) < 1e-6;
+    public static bool IsSmooth(BaseEdge before, BaseEdge after) => Math.Abs(TurnOf(before, after)) < Smooth;
 
     private bool IsInner => _turn < 0;
     private bool IsOpen => _sheet.Corners == CornerJoint.Open || !_before.Edge.Side.IsLine || !_after.Edge.Side.IsLine;

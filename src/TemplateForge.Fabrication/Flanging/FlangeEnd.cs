@@ -25,10 +25,11 @@ internal sealed record FlangeEnd(ImmutableArray<double> Bends, ImmutableArray<(d
     /// <param name="turn">How far the outline turns, in radians; above 0 at an outer corner.</param>
     public static FlangeEnd Alone(FlangedSheet sheet, FoldedFlange flange, double turn)
     {
-        if (turn >= 0)
+        if (turn > -FlangeCorner.Smooth)
         {
-            var wider = -flange.FirstTangent * Math.Cos(turn);
-            return Square(flange.Folds.Length) with { Clear = Math.Min(sheet.ReliefSize, wider > 0 ? wider / Math.Sin(turn) : 0) };
+            // Where the edge goes on without a corner the base is wider all along.
+            var wider = turn < FlangeCorner.Smooth ? sheet.ReliefSize : -flange.FirstTangent * Math.Cos(turn) / Math.Sin(turn);
+            return Square(flange.Folds.Length) with { Clear = Math.Clamp(wider, 0, sheet.ReliefSize) };
         }
         var slot = Math.Max(sheet.ReliefSize, sheet.Gap);
         // An inner corner of less than a quarter turn comes back over the flat of the flange.

@@ -16,8 +16,11 @@ public enum FlangeFaultKind
     /// <summary>Its bends use a leg up.</summary>
     LegTooShort,
 
-    /// <summary>It would reach past the centre of its arc.</summary>
+    /// <summary>Its bend, or the flange, would reach past the centre of its arc.</summary>
     ArcTooTight,
+
+    /// <summary>It is too low for its relief cuts, or they would run into each other.</summary>
+    NoRoomForCuts,
 
     /// <summary>Its ends are cut back so far that nothing is left of it.</summary>
     NothingLeft,

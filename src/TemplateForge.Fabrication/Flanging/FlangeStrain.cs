@@ -9,38 +9,47 @@ namespace TemplateForge.Fabrication;
 /// <param name="EdgeLength">Of the free edge on the flat, in mm.</param>
 /// <param name="Width">From the last tangent line to the free edge, in mm.</param>
 /// <param name="Radius">Of the edge of the base, in mm.</param>
-public sealed record FlangeStrain(Point At, bool IsStretch, double Share, double EdgeLength, double Width, double Radius)
+/// <param name="Cuts">Relief cuts that it has.</param>
+/// <param name="MostCuts">Relief cuts that it has room for.</param>
+public sealed record FlangeStrain(Point At, bool IsStretch, double Share, double EdgeLength, double Width, double Radius, int Cuts, int MostCuts)
 {
     /// <summary>How many relief cuts a flange past its limit wants: none further apart than the flange is wide.</summary>
     /// <remarks>Common practice, no source.</remarks>
-    public int CutsWanted => Math.Max(2, (int)Math.Ceiling(EdgeLength / Math.Max(Width, 1)));
+    public int CutsWanted => Math.Min(MostCuts, Math.Max(2, (int)Math.Ceiling(EdgeLength / Math.Max(Width, 1))));
 
     /// <summary>The figures in a sentence.</summary>
     public string Note => FormattableString.Invariant(
-        $"The free edge of the flange on the radius {Radius:0.#} mm {(IsStretch ? "stretches" : "shrinks")} by {Share * 100:0.#} % (radial model).");
+        $"The free edge of the flange on the radius {Radius:0.#} mm {(IsStretch ? "stretches" : "shrinks")} by {Share * 100:0.#} % of its length (an estimate by the radial model).");
 
     internal static FlangeStrain Of(FlangeStrip strip)
     {
         var (edge, flange) = (strip.Edge, strip.Flange);
-        // Between cuts the metal is free to open or to close; with them the whole flange is no longer one ring.
         var places = flange.Panels.SelectMany(p => new[] { (Flat: p.FlatStart, Out: p.Start.X), (Flat: p.FlatEnd, Out: p.Middle(p.Length).X) });
         var strains = places.Select(p => (Flat: edge.RadiusAt(p.Flat), Folded: edge.RadiusAt(p.Out)))
-            .Select(r => r.Folded >= r.Flat ? EdgeStrain.Stretch(r.Folded, r.Folded - r.Flat) : -EdgeStrain.Shrink(r.Folded, r.Flat - r.Folded));
+            .Select(r => EdgeStrain.Share(r.Flat, r.Folded));
         var worst = strains.MaxBy(Math.Abs);
         var free = strip.FreeEdge;
-        return new(free.At(0.5), worst > 0, strip.Wanted.ReliefCuts > 0 ? 0 : Math.Abs(worst), free.Length, flange.FreeEdge - flange.EndOf(0), edge.Side.Radius);
+        return new(free.At(0.5), worst > 0, Math.Abs(worst), free.Length, flange.FreeEdge - flange.EndOf(0), edge.Side.Radius, strip.Wanted.ReliefCuts, ReliefCuts.Most(strip));
     }
 
     internal IEnumerable<Warning> WarningsFor(Material material, double thickness)
     {
         var limit = material.StretchLimitAt(thickness);
-        if (Share <= limit) yield break;
-        yield return new(
-            IsStretch ? "edge stretched too far" : "edge shrunk too far",
-            FormattableString.Invariant(
-                $"The flange's edge on the radius {Radius:0.#} mm {(IsStretch ? "stretches" : "shrinks")} by {Share * 100:0.#} %; {material.Title} takes {limit * 100:0.#} %. ")
-            + FormattableString.Invariant($"Lower it, or relieve it by {CutsWanted} cuts from its edge."),
-            At,
-            "radial model of a curved flange, docs/sheet-metal.md; limit from the shop's tables");
+        // Between enough cuts the metal is free to open or to close.
+        if (Share <= limit || (Cuts > 0 && Cuts >= CutsWanted)) yield break;
+        var remedy = "Make the flange lower" + (CutsWanted > 0 ? FormattableString.Invariant($", or give it {CutsWanted} relief cuts in from its edge.") : ".");
+        yield return IsStretch
+            ? new(
+                "edge stretched too far",
+                FormattableString.Invariant(
+                    $"The flange's edge on the radius {Radius:0.#} mm stretches by {Share * 100:0.#} % of its length; {material.Title} splits from {limit * 100:0.#} % on. {remedy}"),
+                At,
+                "radial model of a curved flange, docs/sheet-metal.md; limit from the shop's tables")
+            : new(
+                "edge shrunk too far",
+                FormattableString.Invariant(
+                    $"The flange's edge on the radius {Radius:0.#} mm shrinks by {Share * 100:0.#} % of its length: it gathers in wrinkles unless it is shrunk bit by bit. {remedy}"),
+                At,
+                "radial model of a curved flange, docs/sheet-metal.md; past the metal's stretch limit, common practice, no source");
     }
 }

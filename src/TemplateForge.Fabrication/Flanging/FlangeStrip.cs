@@ -29,7 +29,7 @@ internal sealed class FlangeStrip
 
     /// <summary>Whether it would reach past the centre of its arc, flat or folded.</summary>
     public bool IsPastCentre => !Edge.Side.IsLine
-        && Flange.Panels.Any(p => Edge.RadiusAt(p.FlatEnd) < 1 || Edge.RadiusAt(p.Start.X) < 1 || Edge.RadiusAt(p.Middle(p.Length).X) < 1);
+        && Flange.Panels.Any(p => new[] { p.FlatEnd, p.Start.X, p.Middle(p.Length).X }.Any(outwards => Edge.RadiusAt(outwards) < BaseEdge.LeastRadius));
 
     /// <summary>Its parts, one beside the other: from the outline out, and where it runs past its bend also inside of it.</summary>
     public ImmutableArray<Contour> Outlines { get; }

@@ -16,6 +16,7 @@ internal static class FlangeStrips
             var edges = contour.Segments.Select(s => Turned(sheet, s, wrong)).ToList();
             if (wrong.Count == 0) Lay(sheet, edges, laid, met, wrong, ref runs);
         }
+        foreach (var strip in laid.Where(s => !ReliefCuts.HaveRoom(s))) wrong.Add(strip.Fault(FlangeFaultKind.NoRoomForCuts));
         foreach (var strip in laid.Where(s => s.IsPastCentre)) wrong.Add(strip.Fault(FlangeFaultKind.ArcTooTight));
         foreach (var strip in laid.Where(s => !s.HasWidth)) wrong.Add(strip.Fault(FlangeFaultKind.NothingLeft));
         (strips, corners, faults) = (laid.ToImmutable(), met.ToImmutable(), wrong.ToImmutable());
@@ -72,6 +73,11 @@ internal static class FlangeStrips
         var (edge, index) = (new BaseEdge(side), sheet.Flanges.TakeWhile(f => !f.Edges.Contains(side)).Count());
         if (index == sheet.Flanges.Length) return new(edge, -1, 0, null);
         var folds = sheet.Flanges[index].Folds;
+        if (!side.IsLine && edge.RadiusAt(-sheet.Measured.SetbackOf(folds[0].Bend)) < BaseEdge.LeastRadius)
+        {
+            wrong.Add(new(FlangeFaultKind.ArcTooTight, index, edge.At(edge.Length / 2, 0)));
+            return new(edge, -1, 0, null);
+        }
         if (FoldedFlange.TryFold(folds, sheet.Measured, Depth(sheet.Base, edge), out var folded, out var tooShort)) return new(edge, index, folds.Length, folded);
         wrong.Add(new(FlangeFaultKind.LegTooShort, index, edge.At(edge.Length / 2, 0), tooShort.Leg, tooShort.Straight));
         return new(edge, index, 0, null);

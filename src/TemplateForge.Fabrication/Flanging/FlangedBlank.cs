@@ -47,7 +47,8 @@ public sealed class FlangedBlank
         .. Numbered().Where(b => b.Strip.Edge.Side.IsLine).Select(b =>
         {
             var line = b.Strip.Beside(b.Fold, b.Strip.Flange.MiddleOf(b.Fold));
-            return b.Strip.Flange.Flat.Bends[b.Fold].Line(b.Number, line.Start, line.End, springback);
+            var isOverFormer = _strips.Any(s => s.Run == b.Strip.Run && !s.Edge.Side.IsLine);
+            return b.Strip.Flange.Flat.Bends[b.Fold].Line(b.Number, line.Start, line.End, springback) with { IsOverFormer = isOverFormer };
         }).Where(line => line.Length > Tolerance.Length),
     ];
 
@@ -96,12 +97,17 @@ public sealed class FlangedBlank
 
     private static IEnumerable<Warning> OfRun(IGrouping<int, FlangeStrip> run, Material material, Brake brake)
     {
-        var strip = run.MaxBy(s => s.Edge.Length)!;
         // What runs round an arc is not bent on the brake.
         var length = run.All(s => s.Edge.Side.IsLine) ? run.Sum(s => s.Edge.Length) : 0;
-        return SectionWarnings.Of(strip.Flange.Flat, material, length, brake)
-            .Concat(SectionWarnings.Through(strip.Flange.Flat))
-            .Select(w => w with { At = strip.Edge.At(strip.Edge.Length / 2, Math.Min(strip.Flange.FromOutline(w.At.X), strip.Flange.FreeEdge)) });
+        foreach (var alike in run.GroupBy(s => s.Flange.Folds, FoldsInOrder.Instance))
+        {
+            var strip = alike.MaxBy(s => s.Edge.Length)!;
+            foreach (var warning in SectionWarnings.Of(strip.Flange.Flat, material, length, brake).Concat(SectionWarnings.Through(strip.Flange.Flat)))
+            {
+                var outwards = Math.Min(strip.Flange.FromOutline(warning.At.X), strip.Flange.FreeEdge);
+                yield return warning with { At = strip.Edge.At(strip.Edge.Length / 2, outwards) };
+            }
+        }
     }
 
     // Bends that run on into each other without a corner are one, and are made together.

@@ -14,7 +14,8 @@ namespace TemplateForge.Fabrication;
 /// </remarks>
 public sealed record FlangedSheet
 {
-    /// <exception cref="ArgumentException">A fold is of another thickness, or a flange has no fold, or an edge has two flanges.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The thickness is not more than 0.</exception>
+    /// <exception cref="ArgumentException">A flange stands on what is no side of the base, a fold is of another thickness, or a flange has no fold, or an edge has two flanges.</exception>
     public FlangedSheet(Region outline, double thickness, MeasuredBy measured, params IEnumerable<Flange> flanges)
     {
         if (!(thickness > 0)) throw new ArgumentOutOfRangeException(nameof(thickness), thickness, "A sheet is thicker than 0.");
@@ -22,6 +23,7 @@ public sealed record FlangedSheet
         if (Flanges.Any(f => f.Folds.IsEmpty || f.Folds.Any(fold => fold.Bend.Thickness != thickness)))
             throw new ArgumentException(FormattableString.Invariant($"Every flange has a fold, and every fold is of the base's sheet, {thickness} mm."), nameof(flanges));
         var turned = Flanges.SelectMany(f => f.Edges).ToList();
+        if (turned.Except(outline.Contours.SelectMany(c => c.Segments)).Any()) throw new ArgumentException("A flange stands on a side of the base.", nameof(flanges));
         if (turned.Distinct().Count() != turned.Count) throw new ArgumentException("An edge has one flange.", nameof(flanges));
     }
 
@@ -40,10 +42,20 @@ public sealed record FlangedSheet
     public CornerRelief Relief { get; init; } = CornerRelief.Round;
 
     /// <summary>Diameter or width of the reliefs, in mm.</summary>
-    public double ReliefSize { get; init; } = 3;
+    /// <exception cref="ArgumentOutOfRangeException">It is not more than 0.</exception>
+    public double ReliefSize
+    {
+        get;
+        init => field = value > 0 ? value : throw new ArgumentOutOfRangeException(nameof(value), value, "A relief is wider than 0.");
+    } = 3;
 
     /// <summary>Between flanges that meet at a corner, in mm.</summary>
-    public double Gap { get; init; }
+    /// <exception cref="ArgumentOutOfRangeException">It is below 0.</exception>
+    public double Gap
+    {
+        get;
+        init => field = value >= 0 ? value : throw new ArgumentOutOfRangeException(nameof(value), value, "A gap is 0 or more.");
+    }
 
     /// <summary>A side of a contour and all that go on from it without a corner, in their order.</summary>
     public static ImmutableArray<Segment> RunAlong(Contour contour, Segment side)
@@ -59,7 +71,7 @@ public sealed record FlangedSheet
     }
 
     /// <summary>A relief is at least twice the thickness and 3 mm.</summary>
-    /// <remarks>FAA-H-8083-31, chapter 4: about twice the radius of the bend, 1/8 in at least up to 0.064 in of sheet.</remarks>
+    /// <remarks>Common practice, no source; <see cref="ReliefHole"/> is what the airframe handbook wants.</remarks>
     public static double LeastRelief(double thickness) => Math.Max(2 * thickness, 3);
 }
 

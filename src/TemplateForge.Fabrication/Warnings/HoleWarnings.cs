@@ -64,6 +64,8 @@ public static class HoleWarnings
         {
             var (from, on) = (held.PointAlong(share * held.Length), turned.PointAlong(share * turned.Length));
             var away = (on - from).Unit * (blank.Bounds.Width + blank.Bounds.Height);
+            // There a relief cut may come up to the bend.
+            if (hole.DistanceTo(on) <= 10 * Tolerance.Length) return true;
             return Path.Line(on, on + away).PartsInside(blank) is [var metal, ..] && hole.BoundaryDistanceTo(metal.End) <= 10 * Tolerance.Length;
         });
     }

@@ -13,7 +13,7 @@ public sealed record RivetRow
     public RivetRow(ImmutableArray<Point> centres, double diameter, double thickestSheet = 0)
     {
         if (centres.IsEmpty) throw new ArgumentException("A row has one rivet at least.", nameof(centres));
-        if (!(diameter > 0)) throw new ArgumentException($"A rivet of {diameter} mm is none.", nameof(diameter));
+        if (!(diameter > 0)) throw new ArgumentException(FormattableString.Invariant($"A rivet of {diameter} mm is none."), nameof(diameter));
         (Centres, Diameter, ThickestSheet) = (centres, diameter, thickestSheet);
     }
 

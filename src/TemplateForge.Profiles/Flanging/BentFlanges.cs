@@ -10,10 +10,10 @@ internal sealed record BentFlanges(FlangedBlank Blank, FoldedSheet Sheet) : Bent
     public override ImmutableArray<string> Notes =>
     [
         Sheet.Note,
-        .. Blank.BendLines(Sheet.Springback).Select(b => b.Number).Distinct().Count() > 1
-            ? (ImmutableArray<string>)["Bends are numbered from the free edges inwards; the last one between two that stand is bent between fingers as long as it is."]
+        .. Blank.BendLines(Sheet.Springback).Where(b => !b.IsOverFormer).Select(b => b.Number).Distinct().Count() > 1
+            ? (ImmutableArray<string>)["Bend in the order of the numbers, from the free edges inwards. The last bend between two flanges that stand takes brake fingers no longer than that bend."]
             : [],
-        .. Blank.Strains.Where(s => s.Share > 0).Select(s => s.Note).Distinct(),
+        .. Blank.Strains.Where(s => s.Share > 0 && s.Cuts == 0).Select(s => s.Note).Distinct(),
     ];
 
     public override ImmutableArray<BendLine> LinesOn(Region blank) =>

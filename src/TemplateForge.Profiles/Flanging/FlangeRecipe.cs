@@ -26,7 +26,7 @@ internal sealed record FlangeRecipe(
     {
         flange = null;
         var cuts = 0;
-        if (!(FoldRecipe.TryMany(from, sheet, Folds, out var folds) & (Cuts.IsEmpty || from.TryCount(Cuts[0], MostCuts, out cuts)))) return false;
+        if (!(FoldRecipe.TryMany(from, sheet, Folds, out var folds) & (Cuts.IsEmpty || from.TryCount(Cuts[0], MostCuts, out cuts, least: 0)))) return false;
         ImmutableArray<Segment> edges;
         if (At.IsEmpty) edges = [.. outline.Contours.Where(c => c.IsCounterClockwise).SelectMany(c => c.Segments).Where(free.Contains)];
         else if (!from.TryPoint(At[0], out var at)) return false;

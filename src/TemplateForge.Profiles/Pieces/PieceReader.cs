@@ -52,7 +52,7 @@ internal static class PieceReader
     private static readonly Word ScribePath = new("along", "a path to scribe", Field.Must("along", Holds.Name, "the path"), Field.When);
 
     private static readonly Word ScribeCrosses = new("crosses_at", "a cross with an open middle at each station, to punch or drill by",
-        Field.Must("crosses_at", Holds.Name, "the row of stations"), Field.May("size", Holds.Expression, "how wide; 10 mm if nothing is said"), Field.When);
+        Field.Must("crosses_at", Holds.Name, "the row of stations"), Field.May("size", Holds.Expression, "how wide, 4 mm at least; 10 mm if nothing is said"), Field.When);
 
     private static readonly Word Check = new("check", "a distance to check by rule before cutting",
         Field.Must("what", Holds.PlainWords, "what it is"), From, To, Measured, Field.When);

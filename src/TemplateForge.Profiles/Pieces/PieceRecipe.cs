@@ -119,6 +119,8 @@ internal sealed record PieceRecipe
         {
             if (Math.Abs(sheet.Sheet.Thickness - thickness) > Tolerance.Length)
                 return from.Refuse(Wordings.BentSheetOfOtherThickness(Thickness.Place, thickness, sheet.Sheet.Thickness));
+            if (!Material.IsEmpty && material != sheet.Sheet.Material)
+                return from.Refuse(Wordings.BentSheetOfOtherMetal(Material[0].Place, material!, sheet.Sheet.Material));
             return !sheet.LinesOn(shape).IsEmpty || !sheet.CurvesOn(shape).IsEmpty || from.Refuse(Wordings.NoBendOnThePiece(Bends[0].Place));
         }
 

@@ -140,7 +140,10 @@ internal sealed class PieceDrawing
     public void AddWaste()
     {
         var waste = _piece.Kind == PieceKind.CutAway ? _piece.Waste() : Region.Empty;
-        if (!waste.IsEmpty) Place(Block.Line("WASTE", 5 * _unit, strong: true), waste.Bounds.Centre);
+        if (waste.IsEmpty) return;
+        // Never on metal that stays.
+        var largest = waste.Parts().MaxBy(p => p.Area)!.Bounds;
+        Place(Block.Line("WASTE", 5 * _unit, strong: true), largest.Centre, largest);
     }
 
     public void AddArrows()

@@ -193,7 +193,7 @@ internal sealed record CoverBlocks(Modification Modification, double Height)
         var angle = WidthOf(bends.Select(b => Angles(b.Bend)).Append("bend to"), width);
         var lies = width - number - way - radius - angle;
         var table = Table.Of(
-            [("No", number), ("bend to", angle), ("way", way), ("radius", radius), ("its line on the blank, from the lower left corner", lies)],
+            [("No", number), ("bend to", angle), ("way", way), ("radius", radius), ("its line on the blank, from the lower left of the rectangle round it", lies)],
             bends.Select(b => (ImmutableArray<Cell>)
             [
                 Cell.Words(b.Bend.Number.ToString(CultureInfo.InvariantCulture), Height),

@@ -10,18 +10,17 @@ public class EdgeStrainTests
     [InlineData(50, 10, 0.2500, 0.2231)]
     public void A_flange_inside_an_arc_stretches_its_edge(double radius, double height, double share, double trueStrain)
     {
-        var stretch = EdgeStrain.Stretch(radius, height);
-        Approximately.Equal(share, stretch, within: 0.00005);
-        Approximately.Equal(trueStrain, Math.Log(1 + stretch), within: 0.00005);
+        Approximately.Equal(share, EdgeStrain.Share(radius - height, radius), within: 0.00005);
+        Approximately.Equal(trueStrain, EdgeStrain.True(radius - height, radius), within: 0.00005);
     }
 
     [Theory]
     [InlineData(60, 6, 0.0953)]
     [InlineData(50, 10, 0.1823)]
     public void A_flange_outside_an_arc_shrinks_its_edge(double radius, double height, double trueStrain) =>
-        Approximately.Equal(trueStrain, EdgeStrain.Shrink(radius, height), within: 0.00005);
+        Approximately.Equal(-trueStrain, EdgeStrain.True(radius + height, radius), within: 0.00005);
 
     [Fact]
     public void A_flange_as_high_as_its_hole_s_radius_is_refused() =>
-        Assert.Throws<ArgumentOutOfRangeException>(() => EdgeStrain.Stretch(radius: 20, height: 20));
+        Assert.Throws<ArgumentOutOfRangeException>(() => EdgeStrain.Share(flat: 0, folded: 20));
 }
