@@ -50,7 +50,9 @@ internal static partial class Wording
 
     public const string NoKerf = "Finished line: kerf is not allowed for.";
 
-    public const string PencilOnly = "Bend, tangent and sight lines are pencilled and never scribed: a scratch is where a bend cracks.";
+    public const string PencilOnly =
+        "Bend, tangent and sight lines are pencilled and never scribed: a scratch is where a bend cracks. "
+        + "Where a brake bend has no sight line of its own, the nose bar's edge stands over the bend line, within 0.2 mm.";
 
     /// <summary>A bend in a few words, as it stands beside its line: which, how far, which way, how round.</summary>
     public static string BendOf(IBendOnBlank bend) => string.Create(

@@ -40,7 +40,7 @@ public sealed record BendLine(
         !IsOverFormer && InsideRadius > 0 && Bend <= Angle.HalfTurn && Math.Abs(Allowance / 2 - InsideRadius) >= LeastApart;
 
     // Two pencil lines that are nearer to each other, in mm, look like one thick one, and are cut.
-    private const double LeastApart = 0.3;
+    private const double LeastApart = 0.2;
 
     /// <summary>What the edge of a brake's nose bar is set over.</summary>
     /// <remarks>One inside radius in from the tangent line that goes under the nose bar: FAA-H-8083-31, chapter 4, from memory.</remarks>

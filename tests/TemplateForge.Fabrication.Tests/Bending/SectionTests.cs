@@ -149,4 +149,18 @@ public class SectionTests
         Assert.True(section.TryUnfold(out var flat));
         return flat;
     }
+
+    // The bend line lies half the allowance from the tangent line, the sight line one radius: with R 1.5, T 1, K 0.44 they are 0.02 apart.
+    [Theory]
+    [InlineData(1.5, 1, 90, false)]
+    [InlineData(4, 1, 90, true)]
+    [InlineData(1.5, 2, 90, true)]
+    [InlineData(0, 1, 90, false)]
+    public void A_sight_line_is_drawn_where_it_is_not_the_bend_line(double radius, double thickness, double degrees, bool drawn)
+    {
+        var bend = new Bend(Angle.FromDegrees(degrees), radius, thickness, new KFactorRule(0.44));
+        var line = new BendLine(1, new(100, 0), new(0, 0), bend.Angle, bend.Angle, BendWay.Up, radius, bend.Allowance);
+        Assert.Equal(drawn, line.HasSightLine);
+        Assert.False((line with { IsOverFormer = true }).HasSightLine);
+    }
 }
