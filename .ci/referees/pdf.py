@@ -175,10 +175,10 @@ def tiles_of(record, pages, margin):
 
 
 def datum_refusals(piece, tiles):
-    # Four strokes of the open cross point at the middle; the circle's corners lie half a diameter off it.
+    # Four strokes of the open cross point at the middle, 1 mm off it; the circle's corners lie half a diameter off it.
     for label, (x, y), diameter in piece.datums:
         here = (math.hypot(x + dx - px, y + dy - py) for page, (dx, dy), _ in tiles for px, py in page.corners(DATUM_PEN))
-        if not any(abs(d - diameter / 2) < IN_LINES for d in here):
+        if not any(abs(d - (diameter / 2 or 1)) < IN_LINES for d in here):
             yield f"datum: {label} is on no page"
 
 
