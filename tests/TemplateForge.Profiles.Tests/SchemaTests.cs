@@ -6,6 +6,8 @@ namespace TemplateForge.Profiles.Tests;
 /// <summary>What the schema refuses the program refuses too; and a word that the program does not know the schema does not know either.</summary>
 public class SchemaTests
 {
+    private const int SomeChanges = 120;
+
     private static readonly JsonElement Schema = JsonDocument.Parse(ProfileSchema.Text).RootElement;
 
     public static IEnumerable<string> ShapeWords() =>
@@ -21,7 +23,9 @@ public class SchemaTests
         foreach (var text in Texts())
         {
             Assert.True(YamlReader.TryRead("example.yaml", text, new List<Complaint>(), out var root));
-            foreach (var changed in Changed(root))
+            // The examples use every word; a profile that ships says the same ones over and over, and some of its changes will do.
+            var changes = Changed(root).ToList();
+            foreach (var changed in changes.Where((_, i) => i % (1 + changes.Count / SomeChanges) == 0))
             {
                 var complaints = new List<Complaint>();
                 Profile.TryRead(new("example.yaml", Written(changed)), TheLibrary.Shop, complaints, out _);
