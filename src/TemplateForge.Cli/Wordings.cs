@@ -26,6 +26,14 @@ internal static class Wordings
     public static Complaint NothingFound(Place place, ImmutableArray<string> words) => place.Complain(
         $"No profile in the library has '{Plain(string.Join(' ', words))}' in its name or its description.", "list alone shows all of them.");
 
+    public static Complaint UnknownUnit(Choice unit) => unit.Place.Complain($"--unit takes mm or in, but got '{Plain(unit.Word)}'.", "Say mm or in.");
+
+    public static Complaint GapOutOfBounds(Choice gap, double most) => gap.Place.Complain(
+        FormattableString.Invariant($"--close takes a gap of 0 to {most} mm, but got '{Plain(gap.Word)}'."), "Wider gaps were hardly meant to be closed: mend them in the drawing.");
+
+    public static Complaint NothingToCut(Choice file) => file.Place.Complain(
+        $"'{Plain(file.Word)}' holds no lines, arcs or curves, so there is nothing to repair.", "check-dxf without --repair says what it does hold.");
+
     /// <summary>Words without what would steer a terminal.</summary>
     public static string Plain(string words) => new([.. words.Select(c => char.IsControl(c) ? '?' : c)]);
 }

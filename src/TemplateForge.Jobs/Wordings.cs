@@ -90,6 +90,9 @@ internal static class Wordings
     public static Complaint AnotherRunIsWriting(Place place, string folder) => place.Complain(
         $"Another run is saving to {Quoted(folder)} just now.", "Wait until it is done, or save elsewhere with --out.");
 
+    public static Complaint FileIsThere(Place place, string path) => place.Complain(
+        $"{path} is there already.", "Name another file, or add --replace to let it go.");
+
     public static Complaint CannotSave(Place place, string folder, Exception trouble) => place.Complain(
         IsFull(trouble)
             ? $"The disk is full, so nothing was saved to {Quoted(folder)}; what was there is as it was."

@@ -15,6 +15,7 @@ internal static class CommandTree
             ShowCommand.Create(terminal),
             MakeCommand.Create(terminal, cancellation),
             CheckProfileCommand.Create(terminal, cancellation),
+            CheckDxfCommand.Create(terminal),
         };
         // Nothing but the commands above: no words that begin with [ and steer the parser.
         root.Directives.Clear();

@@ -35,6 +35,7 @@ internal sealed class HelpWithExamples(HelpAction help, Terminal terminal) : Syn
                 $"{MakeCommand.Name} --job out/{profile}/job.json --out again",
             ],
             CheckProfileCommand.Name => [$"{CheckProfileCommand.Name} my-profile.yaml", $"{CheckProfileCommand.Name} family/*.yaml --json"],
+            CheckDxfCommand.Name => [$"{CheckDxfCommand.Name} part.dxf", $"{CheckDxfCommand.Name} part.dxf --unit in --repair part-for-the-table.dxf"],
             _ => [ListCommand.Name, $"{ShowCommand.Name} {profile}", $"{MakeCommand.Name} {profile} --set {setting}"],
         };
     }

@@ -53,4 +53,5 @@ internal sealed record CheckedFile(string File, bool IsSound);
 [JsonSerializable(typeof(ProfileReport))]
 [JsonSerializable(typeof(CheckReport))]
 [JsonSerializable(typeof(MakeReport))]
+[JsonSerializable(typeof(DxfReport))]
 internal sealed partial class ReportText : JsonSerializerContext;

@@ -19,14 +19,26 @@ public static class TextFiles
     public static bool TryRead(string path, int longest, Place place, ICollection<Complaint> complaints, [MaybeNullWhen(false)] out TextFile file)
     {
         file = null;
+        if (!TryReadBytes(path, longest, place, complaints, out var bytes)) return false;
+        if (!TryDecode(bytes, out var text))
+        {
+            complaints.Add(Wordings.NotText(place, path));
+            return false;
+        }
+        file = new(path, text);
+        return true;
+    }
+
+    /// <summary>Reads a file as it is.</summary>
+    /// <inheritdoc cref="TryRead"/>
+    public static bool TryReadBytes(string path, int longest, Place place, ICollection<Complaint> complaints, [MaybeNullWhen(false)] out byte[] bytes)
+    {
+        bytes = null;
         try
         {
             if (Directory.Exists(path)) return Refuse(Wordings.IsAFolder(place, path));
             using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.Read, bufferSize: 0);
-            if (!TryReadAll(stream, longest, out var bytes)) return Refuse(Wordings.FileTooLong(place, path, longest));
-            if (!TryDecode(bytes, out var text)) return Refuse(Wordings.NotText(place, path));
-            file = new(path, text);
-            return true;
+            return TryReadAll(stream, longest, out bytes) || Refuse(Wordings.FileTooLong(place, path, longest));
         }
         catch (Exception trouble) when (trouble is FileNotFoundException or DirectoryNotFoundException)
         {

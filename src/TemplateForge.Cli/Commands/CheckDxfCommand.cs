@@ -1,0 +1,98 @@
+using System.CommandLine;
+using TemplateForge.Cli.Printing;
+using TemplateForge.Drawing;
+using TemplateForge.Jobs;
+using TemplateForge.Notation;
+
+namespace TemplateForge.Cli.Commands;
+
+/// <summary>Tells what a cutting table would choke on in somebody's DXF, and writes one that it would not.</summary>
+internal static class CheckDxfCommand
+{
+    public const string Name = "check-dxf";
+    private const int LongestFile = 200_000_000;
+
+    public static Command Create(Terminal terminal)
+    {
+        var file = new Argument<string>("file") { Description = "A .dxf file, R12 to R2018, in text form." };
+        var unit = new Option<string>("--unit") { Description = "The unit where the file states none; without it, mm.", HelpName = "mm|in" };
+        var repair = new Option<string>("--repair") { Description = "Write a DXF in mm that a table takes, and list what was changed.", HelpName = "file" };
+        var close = new Option<string>("--close") { Description = "The widest gap that is closed on repair; without it, 0.2 mm.", HelpName = "length" };
+        var replace = new Option<bool>("--replace") { Description = "Let the file go that stands where the repaired one is to be written." };
+        var json = CommonOptions.Json();
+        var command = new Command(Name, "Tell what a cutting table would choke on in a DXF, and where.") { file, unit, repair, close, replace, json };
+        command.SetAction(parsed =>
+        {
+            var line = new CommandLine(parsed.Tokens.Select(t => t.Value).ToList(), [unit.Name, repair.Name, close.Name]);
+            var asked = new Asked(
+                new(parsed.GetRequiredValue(file), line.PlaceOf(parsed.GetRequiredValue(file))),
+                line.Single(unit.Name), line.Single(repair.Name), line.Single(close.Name), parsed.GetValue(replace), parsed.GetValue(json));
+            return Run(asked, terminal);
+        });
+        return command;
+    }
+
+    private sealed record Asked(Choice File, Choice Unit, Choice Repair, Choice Close, bool Replace, bool Json);
+
+    private static int Run(Asked asked, Terminal terminal)
+    {
+        var complaints = new List<Complaint>();
+        var unit = DxfUnit.Millimetre;
+        var gap = DxfRepair.UsualGap;
+        if (asked.Unit.IsMade && !TryUnit(asked.Unit, complaints, out unit)
+            | (asked.Close.IsMade && !TryGap(asked.Close, complaints, out gap))
+            || !TextFiles.TryReadBytes(terminal.PathOf(asked.File.Word), LongestFile, asked.File.Place, complaints, out var bytes)
+            || !TryRead(asked, bytes, unit, DxfReader.Exact, complaints, out var contents))
+            return ComplaintPrinter.Refuse(complaints, asked.Json, terminal);
+
+        var check = DxfCheck.Of(contents);
+        if (!asked.Repair.IsMade)
+        {
+            new DxfPrinter(terminal, asked.Json).Print(asked.File.Word, contents, check);
+            return check.Findings.IsEmpty ? ExitCode.Done : ExitCode.Refused;
+        }
+
+        // As few arcs as the tolerance of curves allows, for it is to be cut.
+        if (!TryRead(asked, bytes, unit, Geometry.Tolerance.Curve, complaints, out var coarse)) return ComplaintPrinter.Refuse(complaints, asked.Json, terminal);
+        var repaired = DxfRepair.Of(coarse, gap);
+        if (repaired.Drawing.Layers.IsEmpty) complaints.Add(Wordings.NothingToCut(asked.File));
+        else
+        {
+            var written = DxfWriter.Write(repaired.Drawing);
+            if (DxfReader.TryRead(written, DxfUnit.Millimetre, DxfReader.Exact, out var again, out _)
+                && SavedFile.TrySave(terminal.PathOf(asked.Repair.Word), written, asked.Replace, asked.Repair.Place, complaints))
+            {
+                var left = DxfCheck.Of(again);
+                new DxfPrinter(terminal, asked.Json).Print(asked.Repair.Word, again, left, repaired);
+                return left.Findings.IsEmpty ? ExitCode.Done : ExitCode.Refused;
+            }
+        }
+        return ComplaintPrinter.Refuse(complaints, asked.Json, terminal);
+    }
+
+    private static bool TryRead(
+        Asked asked, byte[] bytes, DxfUnit unit, double fit, List<Complaint> complaints, [System.Diagnostics.CodeAnalysis.NotNullWhen(true)] out DxfContents? contents)
+    {
+        if (DxfReader.TryRead(bytes, unit, fit, out contents, out var fault)) return true;
+        complaints.Add(new Place(asked.File.Word, fault.Line, 1).Complain(fault.Problem, fault.Remedy));
+        return false;
+    }
+
+    private static bool TryUnit(Choice choice, List<Complaint> complaints, out DxfUnit unit)
+    {
+        unit = choice.Word == DxfUnit.Inch.Name ? DxfUnit.Inch : DxfUnit.Millimetre;
+        if (choice.Word == unit.Name) return true;
+        complaints.Add(Wordings.UnknownUnit(choice));
+        return false;
+    }
+
+    private static bool TryGap(Choice choice, List<Complaint> complaints, out double gap)
+    {
+        gap = 0;
+        if (!QuantityReader.TryRead(new(choice.Word, choice.Place), Unit.Millimetre, complaints, out var length, "--close")) return false;
+        gap = length.Value;
+        if (gap is >= 0 and <= DxfCheck.WidestGap) return true;
+        complaints.Add(Wordings.GapOutOfBounds(choice, DxfCheck.WidestGap));
+        return false;
+    }
+}

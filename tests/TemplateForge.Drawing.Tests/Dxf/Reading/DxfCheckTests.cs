@@ -1,0 +1,115 @@
+using static TemplateForge.Drawing.Tests.Dxf.Reading.WrittenDxf;
+
+namespace TemplateForge.Drawing.Tests.Dxf.Reading;
+
+/// <summary>What a table would choke on is found where it is, and mended where that can be.</summary>
+public class DxfCheckTests
+{
+    private static readonly string Square = Line(0, 0, 100, 0) + Line(100, 0, 100, 60) + Line(100, 60, 0, 60) + Line(0, 60, 0, 0);
+
+    [Fact]
+    public void A_closed_outline_of_loose_lines_has_nothing_wrong_with_it()
+    {
+        var check = Check(Square);
+        Assert.Empty(check.Findings);
+        Assert.True(Assert.Single(check.Chains).IsClosed);
+        Assert.Equal(6000, DxfCheck.Bounded(check.Chains).Area, 1e-6);
+    }
+
+    [Fact]
+    public void Lines_drawn_either_way_round_and_out_of_order_are_one_outline() =>
+        Assert.True(Assert.Single(Check(Line(0, 60, 0, 0) + Line(100, 60, 100, 0) + Line(0, 0, 100, 0) + Line(100, 60, 0, 60)).Chains).IsClosed);
+
+    [Fact]
+    public void A_gap_is_told_with_its_width_and_closed()
+    {
+        var open = Line(0, 0, 100, 0) + Line(100, 0, 100, 60) + Line(100, 60.15, 0, 60) + Line(0, 60, 0, 0);
+        var gap = Assert.Single(Check(open).Findings);
+        Assert.Equal((DxfFindingKind.Gap, 0.15), (gap.Kind, Math.Round(gap.Size, 9)));
+        var (mended, left) = Repaired(open);
+        Assert.Empty(left.Findings);
+        Assert.Equal(DxfFindingKind.Gap, Assert.Single(mended).Kind);
+        // Either end has moved half of the gap.
+        Assert.Equal(6000 + 100 * 0.075 / 2, DxfCheck.Bounded(left.Chains).Area, 0.01);
+    }
+
+    [Fact]
+    public void A_gap_wider_than_asked_for_stays_and_is_told() =>
+        Assert.Equal(DxfFindingKind.Gap, Assert.Single(Repaired(Line(0, 0, 100, 0) + Line(100, 0.5, 100, 60) + Line(100, 60, 0, 60) + Line(0, 60, 0, 0)).Left.Findings).Kind);
+
+    [Fact]
+    public void An_open_cut_is_told_once() =>
+        Assert.Equal(DxfFindingKind.OpenEnd, Assert.Single(Check(Line(0, 0, 50, 0) + Line(50, 0, 50, 30)).Findings).Kind);
+
+    [Fact]
+    public void Doubled_and_overlapping_lines_are_told_and_left_out()
+    {
+        var twice = Square + Line(100, 0, 0, 0) + Line(20, 60, 70, 60);
+        Assert.Equal([DxfFindingKind.Doubled, DxfFindingKind.Overlapping], Check(twice).Findings.Select(f => f.Kind));
+        var (_, left) = Repaired(twice);
+        Assert.Empty(left.Findings);
+        Assert.Equal(320, left.Chains.Sum(c => c.Length), 1e-6);
+    }
+
+    [Fact]
+    public void Two_arcs_over_each_other_leave_one()
+    {
+        string Arc(double from, double to) => Entity("ARC", (10, 0), (20, 0), (40, 50), (50, from), (51, to));
+        var (mended, left) = Repaired(Arc(0, 200) + Arc(150, 0));
+        Assert.Equal(DxfFindingKind.Overlapping, Assert.Single(mended).Kind);
+        Assert.Empty(left.Findings);
+        Assert.Equal(2 * Math.PI * 50, left.Chains.Sum(c => c.Length), 1e-4);
+    }
+
+    [Fact]
+    public void Lines_that_cross_are_told_where_they_do()
+    {
+        var crossing = Assert.Single(Check(Line(0, 0, 100, 60) + Line(100, 0, 0, 60)).Findings, f => f.Kind == DxfFindingKind.Crossing);
+        Assert.Equal(0, crossing.At.DistanceTo(new(50, 30)), 1e-9);
+    }
+
+    [Theory]
+    [InlineData(90)]
+    [InlineData(36)]
+    public void Chords_of_a_circle_are_told_and_become_it(int count)
+    {
+        var pairs = new List<(int, object)> { (90, count), (70, 1) };
+        for (var i = 0; i < count; i++) pairs.AddRange([(10, 20 + 15 * Math.Cos(2 * Math.PI * i / count)), (20, 30 + 15 * Math.Sin(2 * Math.PI * i / count))]);
+        var chords = Entity("LWPOLYLINE", [.. pairs]);
+        var found = Assert.Single(Check(chords).Findings);
+        Assert.Equal((DxfFindingKind.ChordsOfArc, 15.0, $"{count}"), (found.Kind, Math.Round(found.Size, 6), found.Detail));
+        var (_, left) = Repaired(chords);
+        Assert.Empty(left.Findings);
+        Assert.Equal(Math.PI * 225, DxfCheck.Bounded(left.Chains).Area, 1e-4);
+    }
+
+    [Theory]
+    [InlineData(6)]
+    [InlineData(16)]
+    public void A_regular_polygon_is_meant(int sides)
+    {
+        var pairs = new List<(int, object)> { (90, sides), (70, 1) };
+        for (var i = 0; i < sides; i++) pairs.AddRange([(10, 15 * Math.Cos(2 * Math.PI * i / sides)), (20, 15 * Math.Sin(2 * Math.PI * i / sides))]);
+        Assert.Empty(Check(Entity("LWPOLYLINE", [.. pairs])).Findings);
+    }
+
+    [Fact]
+    public void A_tiny_arc_is_told() =>
+        Assert.Equal(DxfFindingKind.TinyArc, Assert.Single(Check(Line(0, 0, 100, 0) + Line(100, 0, 100.03, 0.03) + Line(100.03, 0.03, 0, 60) + Line(0, 60, 0, 0)).Findings).Kind);
+
+    [Fact]
+    public void A_repaired_file_has_holes_before_outlines()
+    {
+        var contents = Read(File(Square + Entity("CIRCLE", (10, 50), (20, 30), (40, 10))));
+        var marks = Assert.Single(DxfRepair.Of(contents, 0).Drawing.Layers).Marks;
+        Assert.Equal([20, 100], marks.Select(m => Math.Round(m.Bounds.Width)));
+    }
+
+    private static DxfCheck Check(string entities) => DxfCheck.Of(Read(File(entities)));
+
+    private static (IReadOnlyCollection<DxfFinding> Mended, DxfCheck Left) Repaired(string entities)
+    {
+        var repair = DxfRepair.Of(Read(File(entities)), DxfRepair.UsualGap);
+        return (repair.Mended, DxfCheck.Of(Read(DxfWriter.Write(repair.Drawing))));
+    }
+}
