@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using TemplateForge.Geometry;
 
 namespace TemplateForge.Fabrication;
@@ -24,6 +25,9 @@ public abstract record TubeEnd(Angle Turned)
     /// <summary>Whether the end is square, and so the same all round.</summary>
     public virtual bool IsSquare => false;
 
+    /// <summary>The quarter turns from the throat (0 to 3) at which the cut has a corner, or nearly one.</summary>
+    internal abstract ImmutableArray<int> Corners(double inside, double outside);
+
     /// <summary>What a fitter calls the generator at a quarter turn from the throat (0 to 3); empty where it has no name.</summary>
     public abstract string NameOf(int quarter);
 
@@ -40,6 +44,8 @@ public sealed record SquareCut() : TubeEnd(Angle.Zero)
 
     public override string Title => "square";
 
+    internal override ImmutableArray<int> Corners(double inside, double outside) => [];
+
     private protected override double ReachFromThroat(double inside, double outside, double phi) => 0;
 }
 
@@ -55,6 +61,9 @@ public sealed record Mitre(Angle Angle, Angle Turned) : TubeEnd(Turned)
     public static Angle Steepest { get; } = Angle.FromDegrees(80);
 
     public override bool IsSquare => Angle.Radians == 0;
+
+    // Where another face of the wall begins to touch.
+    internal override ImmutableArray<int> Corners(double inside, double outside) => inside < outside ? [1, 3] : [];
 
     public override string NameOf(int quarter) => IsSquare ? "" : quarter switch { 0 => "short side", 2 => "long side", _ => "" };
 
@@ -86,6 +95,18 @@ public sealed record FishMouth(double OtherRadius, Angle Angle, double Offset, A
 
     /// <summary>Whether a tube lies wholly on the other: an offset tube must not stand out past it.</summary>
     public bool Takes(double outside) => outside + Math.Abs(Offset) <= OtherRadius + Tolerance.Length;
+
+    // Where the wall comes near the side of the other tube; and where an offset square mouth goes over to another face of the wall.
+    internal override ImmutableArray<int> Corners(double inside, double outside)
+    {
+        var near = 0.98 * OtherRadius;
+        return
+        [
+            .. inside + Offset > near ? [1] : (ImmutableArray<int>)[],
+            .. inside - Offset > near ? [3] : (ImmutableArray<int>)[],
+            .. inside < outside && Offset != 0 && Math.Abs(Angle.Cos) < 1e-9 ? [0, 2] : (ImmutableArray<int>)[],
+        ];
+    }
 
     public override string NameOf(int quarter) => (quarter, Math.Sign(Math.Round(90 - Angle.Degrees, 6))) switch
     {

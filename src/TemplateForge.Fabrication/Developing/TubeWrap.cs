@@ -143,17 +143,15 @@ public sealed record TubeWrap
     private ImmutableArray<Segment> Turns(Path end) =>
         [.. ((double[])[-1, 0, 1]).SelectMany(turns => end.Placed(Placement.Moved(new(turns * Girth, 0))).Segments)];
 
-    // An end from seam to seam. Where the wall changes the face that touches, or two tubes are equal, it has corners.
+    // An end from seam to seam. It is smooth between its corners.
     private Path Around(bool isUpper)
     {
         var (from, to) = (Seam.Radians, Seam.Radians + 2 * Math.PI);
         var (end, height) = isUpper ? (Upper, (Func<Angle, double>)UpperAt) : (Lower, LowerAt);
         if (end.IsSquare) return Path.Line(At(from, height(Angle.Zero)), At(to, height(Angle.Zero)));
-        const double quarter = Math.PI / 2;
-        var (turned, least) = (end.Turned.Radians, 1e-6);
-        List<double> breaks = [from];
-        for (var i = Math.Ceiling((from + least - turned) / quarter); turned + i * quarter < to - least; i++) breaks.Add(turned + i * quarter);
-        breaks.Add(to);
+        var corners = end.Corners(Inside, OutsideDiameter / 2).Select(quarter => from + WrapWords.Turn(end.Turned + quarter * Angle.QuarterTurn - Seam) * Math.PI / 180);
+        const double least = 1e-6;
+        List<double> breaks = [from, .. corners.Where(c => c > from + least && c < to - least).Order(), to];
         return new(breaks.Zip(breaks.Skip(1)).SelectMany(b =>
             SmoothArcs.Along(phi => At(phi, height(Angle.FromRadians(phi))), b.First, b.Second).Segments));
     }

@@ -18,7 +18,7 @@ public class ConesRolledUpTests
     // between the generators in space, added up.
     [Fact]
     public void The_edges_of_an_oblique_cone_rolled_up_lie_on_its_two_circles() =>
-        Cones.Check(16, c =>
+        Cones.Check(8, c =>
         {
             var pattern = Flat(new(c.Base, c.Top, c.Height, c.Aside, new(false, 0)) { Seam = Angle.FromDegrees(c.Seam), Divisions = 4 });
             var apex = new InSpace(c.Aside, 0, c.Height) * (c.Base / (c.Base - c.Top));
@@ -56,7 +56,7 @@ public class ConesRolledUpTests
     // chords of the cone; small quadrangles of it must be as long along all sides and across as they are on the pattern.
     [Fact]
     public void A_sheet_s_middle_is_as_long_everywhere_on_the_pattern_as_in_space() =>
-        Cones.Where(c => c.Top > 0.3 * c.Base).Check(16, c =>
+        Cones.Where(c => c.Top > 0.3 * c.Base).Check(8, c =>
         {
             const double sheet = 2;
             var aside = c.Aside * 0.6;

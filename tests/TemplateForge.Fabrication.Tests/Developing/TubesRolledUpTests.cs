@@ -77,7 +77,7 @@ public class TubesRolledUpTests
 
     [Fact]
     public void The_edge_of_a_pattern_that_is_rolled_up_lies_on_what_the_tube_meets() =>
-        Cases.Check(30, c =>
+        Cases.Check(12, c =>
         {
             var tube = Tube(c);
             Assert.True(tube.TryLayFlat(out var pattern, out var fault), fault.ToString());
