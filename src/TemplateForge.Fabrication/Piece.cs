@@ -52,6 +52,12 @@ public sealed record Piece
     /// <summary>Lines to scribe: marks that stay, cut nothing and are no bend.</summary>
     public ImmutableArray<Path> ScribeLines { get; init; } = [];
 
+    /// <summary>Of a wrap: straight lines of the tube or cone, to line up by or to roll along.</summary>
+    public ImmutableArray<Generator> Generators { get; init; } = [];
+
+    /// <summary>What edges are called, so that no two are taken for each other.</summary>
+    public ImmutableArray<EdgeName> EdgeNames { get; init; } = [];
+
     /// <summary>Lines to pencil: bends, in the order of bending.</summary>
     public ImmutableArray<BendLine> BendLines { get; init; } = [];
 
@@ -93,6 +99,8 @@ public sealed record Piece
             CentreLines = [.. CentreLines.Select(c => c with { From = mirror.Of(c.From), To = mirror.Of(c.To) })],
             GuideLines = [.. GuideLines.Select(g => g with { Along = g.Along.Placed(mirror) })],
             ScribeLines = [.. ScribeLines.Select(l => l.Placed(mirror))],
+            Generators = [.. Generators.Select(g => g with { Along = g.Along.Placed(mirror) })],
+            EdgeNames = [.. EdgeNames.Select(e => e.Mirrored(mirror))],
             BendLines = [.. BendLines.Select(b => b.Mirrored(mirror))],
             CurvedBends = [.. CurvedBends.Select(b => b.Mirrored(mirror))],
             Warnings = [.. Warnings.Select(w => w with { At = mirror.Of(w.At) })],

@@ -126,10 +126,10 @@ internal sealed class Reading(ProfileNames names, ICollection<Complaint> complai
         return new(name, node.Place);
     }
 
-    public FlangedName Flanged(Node node)
+    public WrapName Wrap(Node node)
     {
         var name = node is ScalarNode scalar ? scalar.Text : "";
-        if (!names.IsFlanged(name)) Complain(Wordings.UnknownFlanged(node.Place, name, names.Flanged));
+        if (!names.IsWrap(name)) Complain(Wordings.UnknownWrap(node.Place, name, names.Wraps));
         return new(name, node.Place);
     }
 

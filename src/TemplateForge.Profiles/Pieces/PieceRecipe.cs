@@ -32,6 +32,7 @@ internal sealed record PieceRecipe
 
     public required ImmutableArray<Conditional<RivetRecipe>> Rivets { get; init; }
     public required ImmutableArray<Chosen<BentName>> Bends { get; init; }
+    public required ImmutableArray<Chosen<WrapName>> Wraps { get; init; }
     public required Term Quantity { get; init; }
     public required ImmutableArray<Term> RoughCut { get; init; }
     public required string FaceUp { get; init; }
@@ -64,6 +65,8 @@ internal sealed record PieceRecipe
         BentSheet? bent = null;
         if (!Bends.IsEmpty) sound &= from.TryPick(Bends[0], out var name) && from.TryBent(name, out bent);
         if (sound && bent is not null) sound = IsBentTo(bent);
+        WrapPattern? wrap = null;
+        if (!Wraps.IsEmpty) sound &= from.TryPick(Wraps[0], out var wrapped) && from.TryWrap(wrapped, out wrap);
         var rough = 0.0;
         if (!RoughCut.IsEmpty) sound &= from.TryLength(RoughCut[0], out rough);
         if (sound && shape.IsEmpty) sound = from.Refuse(Wordings.ShapeIsEmpty(Shape));
@@ -111,6 +114,7 @@ internal sealed record PieceRecipe
             Labels = labels,
             Notes = bent is null ? notes : [.. notes, .. bent.Notes],
         };
+        if (wrap is not null) piece = WrappedPiece.Of(piece, wrap);
         piece = piece with { Warnings = [.. piece.Warnings, .. BlankWarnings.Of(piece, rivets, against!)] };
         if (!Against.IsEmpty && piece.Material == Fabrication.Material.Unstated) return from.Refuse(Wordings.MaterialWantedToo(Against[0].Place, Name));
         return !piece.FinishLines().IsEmpty || from.Refuse(Wordings.NothingToCut(Place, Name));

@@ -118,7 +118,7 @@ internal static class ShapeReader
     [
         ("outline", "lines and arcs, step by step", Holds.Defined("steps"), OutlineReader.Read),
         ("same_as", "another shape under a new name", Holds.Name, (r, n) => new SameRecipe(n.Place, r.Shape(n))),
-        ("laid_flat", "a flanged sheet laid flat: its base where it was, its flanges round it", Holds.Name, (r, n) => new LaidFlatRecipe(n.Place, r.Flanged(n))),
+        ("laid_flat", "a flanged sheet laid flat, its base where it was and its flanges round it; or a wrap", Holds.Name, ReadLaidFlat),
         ("joined", "what is in any of some shapes", Holds.ListOf(Holds.Name, 2), (r, n) => new JoinedRecipe(n.Place, r.Shapes(n, atLeast: 2))),
         ("common", "what is in all of some shapes", Holds.ListOf(Holds.Name, 2), (r, n) => new CommonRecipe(n.Place, r.Shapes(n, atLeast: 2))),
     ];
@@ -207,6 +207,14 @@ internal static class ShapeReader
         }
         reading.Complain(Wordings.LineOrPathWanted(fields.Place));
         return Nothing(fields.Place);
+    }
+
+    private static ShapeRecipe ReadLaidFlat(Reading reading, Node node)
+    {
+        var name = node is ScalarNode scalar ? scalar.Text : "";
+        if (reading.Names.IsWrap(name)) return new LaidFlatWrapRecipe(node.Place, reading.Wrap(node));
+        if (!reading.Names.IsFlanged(name)) reading.Complain(Wordings.UnknownFlat(node.Place, name, reading.Names.Flanged.Concat(reading.Names.Wraps)));
+        return new LaidFlatRecipe(node.Place, new(name, node.Place));
     }
 
     private static bool IsTurned(Reading reading, Fields fields) =>

@@ -91,6 +91,7 @@ internal static class Picture
         drawing.AddDimensions(firstCheck);
         drawing.AddWarnings(firstWarning);
         drawing.AddNamesOfBends(Wording.ShortBendOf);
+        drawing.AddNamesOfWraps();
         drawing.AddLabels();
         drawing.AddArrows();
         if (withGuideNames) drawing.AddNamesOfGuides();

@@ -116,6 +116,13 @@ internal sealed class PieceDrawing
         foreach (var together in _piece.Bends) AddName(name(together[0]), together[0].Middle.Segments, toTheLeft: true);
     }
 
+    /// <summary>What edges and generators are called: inside of the outline, so that it stays on the piece when that is cut out.</summary>
+    public void AddNamesOfWraps()
+    {
+        foreach (var edge in _piece.EdgeNames) AddName(edge.Label, edge.Along.Segments, toTheLeft: true);
+        foreach (var generator in _piece.Generators.Where(g => g.Label.Length > 0)) AddName(generator.Label, generator.Along.Segments, toTheLeft: true);
+    }
+
     /// <summary>A numbered sign at the place of each warning, with a leader to it.</summary>
     public void AddWarnings(int firstNumber)
     {

@@ -45,6 +45,7 @@ internal static class PieceLines
     public static void PutMarkedOn(Board board, Piece piece)
     {
         board.Add(LineKinds.Scribe, piece.ScribeLines.Select(Stroke));
+        board.Add(LineKinds.Generator, piece.Generators.Select(g => Stroke(g.Along)));
         foreach (var bend in piece.BendLines)
         {
             var (held, turned) = bend.TangentLines;

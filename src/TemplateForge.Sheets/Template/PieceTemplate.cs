@@ -41,6 +41,7 @@ internal sealed record PieceTemplate(Piece Piece, Board Lines, TilePlan Plan, Bo
             drawing.Place(TitleBlock.WhichWayRound(modification, piece), new(tile.Window.Min.X, tile.Window.Max.Y), tile.Window);
         drawing.AddWarnings(CheckNumbers.FirstWarningOf(modification, piece));
         drawing.AddNamesOfBends(Wording.BendOf);
+        drawing.AddNamesOfWraps();
         drawing.AddLabels();
         drawing.AddNamesOfLines();
         drawing.AddNamesOfGuides();
