@@ -11,9 +11,9 @@ internal sealed class ClearanceField
 
     private readonly ImmutableArray<(LeastOverMoves Least, Box Bounds)> _components;
 
-    public ClearanceField(IEnumerable<Component> components, double thickness)
+    public ClearanceField(IEnumerable<Component> components)
     {
-        var moved = components.Select(c => new MovedComponent(c, thickness));
+        var moved = components.Select(c => new MovedComponent(c));
         _components = [.. moved.Select(m => (new LeastOverMoves(m, Sure), m.Bounds))];
     }
 

@@ -20,30 +20,33 @@ public static class ClearanceRegion
     /// <summary>What must be cut away: lines and arcs, in as many parts and with as many holes as there are.</summary>
     /// <param name="components">The components, each in all its positions.</param>
     /// <param name="clearance">The distance to be kept, in mm, <see cref="LeastClearance"/> at least.</param>
-    /// <param name="thickness">Thickness of the sheet, which lies below the face that is up, in mm, 0 or more.</param>
     /// <remarks>
     /// f(x, y) is the least distance over the components, their positions and the depths of the sheet; the region is where f is less
     /// than the clearance. By distance, never by scaling an outline. See docs/clearance.md.
     /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException">A value lies outside the range given beside it.</exception>
-    public static Region Of(IEnumerable<Component> components, double clearance, double thickness)
+    public static Region Of(IEnumerable<Component> components, double clearance)
     {
         if (!(clearance >= LeastClearance && double.IsFinite(clearance)))
             throw new ArgumentOutOfRangeException(nameof(clearance), clearance, $"A clearance is {LeastClearance} mm at least.");
-        if (!(thickness >= 0 && double.IsFinite(thickness))) throw new ArgumentOutOfRangeException(nameof(thickness), thickness, "A thickness is 0 or more.");
-        var field = new ClearanceField(components, thickness);
+        var field = new ClearanceField(components);
         var bounds = field.Bounds.Grown(clearance);
-        // Half the diagonal r of a cell with r² / 2c = 0.01 mm: what is missed for being smaller comes no nearer than that.
-        var cell = Math.Clamp(Math.Sqrt(2) * Math.Sqrt(0.02 * clearance), Math.Max(bounds.Width, bounds.Height) / MostCells, LargestCell);
+        if (Math.Max(bounds.Width, bounds.Height) > LargestSize(clearance))
+            throw new ArgumentOutOfRangeException(nameof(components), bounds, $"With this clearance components are {LargestSize(clearance)} mm long at most.");
+        var cell = CellFor(clearance);
         for (var tries = 0; ; tries++)
         {
             var region = Traced(field, clearance, cell / (1 << tries), Aim / (1 << tries));
-            Log = $"{tries} tries, {field.Evaluations} evaluations, error {Error(region, field, clearance)}, cell {cell}";
             if (tries == MostTries - 1 || Error(region, field, clearance) <= Accepted) return region;
         }
     }
 
-    public static string Log { get; set; } = "";
+    /// <summary>How long or wide everything may be with its clearance, in mm, as it is seen from above.</summary>
+    public static double LargestSize(double clearance) => MostCells * CellFor(clearance);
+
+    // Half the diagonal r of a cell with r² / 2c = 0.01 mm: what is missed for being smaller comes no nearer than that.
+    private static double CellFor(double clearance) => Math.Min(Math.Sqrt(0.04 * clearance), LargestCell);
+
     private static Region Traced(ClearanceField field, double clearance, double cell, double tolerance)
     {
         var cells = new ClearanceCells(field, clearance, cell);

@@ -10,13 +10,17 @@ namespace TemplateForge.Fabrication;
 /// </remarks>
 /// <param name="Form">Its form.</param>
 /// <param name="Stand">Where it stands.</param>
-public sealed record Component(ComponentForm Form, Stand Stand)
+/// <param name="Sheet">Thickness of the sheet that must clear it, which lies from z = 0 down, in mm, 0 or more.</param>
+public sealed record Component(ComponentForm Form, Stand Stand, double Sheet)
 {
     /// <summary>How it rocks; one at most.</summary>
     public ImmutableArray<Rocking> Rocks { get; init; } = [];
 
     /// <summary>How it travels; one at most.</summary>
     public ImmutableArray<Travel> Travels { get; init; } = [];
+
+    /// <summary>A box of the drawing that holds the component as it is seen from above, in all its positions.</summary>
+    public Box Bounds => new MovedComponent(this).Bounds;
 }
 
 /// <summary>Where a component stands, and how its axis leans.</summary>

@@ -4,7 +4,7 @@ namespace TemplateForge.Fabrication;
 
 /// <summary>The distance of a depth of the sheet from a component in one of its positions.</summary>
 /// <remarks>
-/// The moves are up to three: the depth in the sheet (from 0 down to −thickness), the angle that it has rocked by, the way that it has
+/// The moves are up to three: the depth in the sheet (from 0 down), the angle that it has rocked by, the way that it has
 /// travelled. The squared distance grows along a move by no more than the square of the way that the point makes beside the
 /// component, which is what the search stands on: d² less that square is concave, for d² is the least of |p − q|² over all points q.
 /// </remarks>
@@ -17,7 +17,7 @@ internal sealed class MovedComponent
     private readonly int _rock = -1, _way = -1, _depth = -1;
     private readonly double[] _low = new double[MostMoves], _high = new double[MostMoves];
 
-    public MovedComponent(Component component, double thickness)
+    public MovedComponent(Component component)
     {
         _form = component.Form;
         (_reference, _c) = (component.Stand.Reference, component.Stand.Axis);
@@ -35,9 +35,9 @@ internal sealed class MovedComponent
             _way = Moves;
             (_low[Moves], _high[Moves++]) = (0, travel.By);
         }
-        if (thickness <= 0) return;
+        if (component.Sheet <= 0) return;
         _depth = Moves;
-        (_low[Moves], _high[Moves++]) = (0, thickness);
+        (_low[Moves], _high[Moves++]) = (0, component.Sheet);
     }
 
     public int Moves { get; private set; }
