@@ -29,6 +29,8 @@ internal sealed class Evaluation(Definitions definitions, ImmutableDictionary<st
     private readonly Dictionary<string, BentSection> sections = [];
     private readonly Dictionary<string, BentFlanges> flanged = [];
     private readonly Dictionary<string, WrapPattern> wraps = [];
+    private readonly Dictionary<string, Component> components = [];
+    private readonly Dictionary<string, LeastClearance> clearances = [];
     private readonly Dictionary<string, ImmutableArray<Quantity>> rows = [];
     private readonly HashSet<string> failed = [];
     private readonly HashSet<string> inProgress = [];
@@ -166,6 +168,19 @@ internal sealed class Evaluation(Definitions definitions, ImmutableDictionary<st
 
     public bool TryWrap(WrapName name, [MaybeNullWhen(false)] out WrapPattern made) =>
         TryOnce(wraps, name.Name, name.Place, out made, (out WrapPattern fresh) => definitions.Wraps[name.Name].TryMake(this, out fresh!));
+    public bool TryComponent(ComponentName name, [MaybeNullWhen(false)] out Component made) =>
+        TryOnce(components, name.Name, name.Place, out made, (out Component fresh) => definitions.Components[name.Name].TryMake(this, out fresh!));
+
+    /// <summary>How near what stays, or what is all round an opening, comes to a component.</summary>
+    public bool TryClearance(ShapeName shape, bool isOpening, ComponentName component, [MaybeNullWhen(false)] out LeastClearance made) =>
+        TryOnce(clearances, $"{(isOpening ? "in" : "of")} {shape.Name} {component.Name}", shape.Place, out made, (out LeastClearance fresh) =>
+        {
+            fresh = null!;
+            if (!(TryShape(shape, out var region) & TryComponent(component, out var near))) return false;
+            if (region.IsEmpty) return Refuse(Wordings.ShapeIsEmpty(shape));
+            fresh = isOpening ? LeastClearance.OfOpening(region, [near!]) : LeastClearance.OfMetal(region, [near!]);
+            return true;
+        });
 
     /// <summary>A section or a flanged sheet.</summary>
     public bool TryBent(BentName name, [MaybeNullWhen(false)] out BentSheet made)
@@ -248,6 +263,15 @@ internal sealed class Evaluation(Definitions definitions, ImmutableDictionary<st
     public bool TryMeasure(string function, ImmutableArray<string> of, Place place, out Quantity measure)
     {
         measure = default;
+        if (Measures.IsClearance(function, out var isOpening))
+        {
+            if (!definitions.Shapes.ContainsKey(of[0]) || !definitions.Components.ContainsKey(of[1]))
+                return Refuse(Wordings.ClearanceOfWhat(place, function, of));
+            if (!TryClearance(new(of[0], place), isOpening, new(of[1], place), out var least)) return false;
+            measure = new(least.Distance, Dimension.Length);
+            return true;
+        }
+        if (of.FirstOrDefault(definitions.Components.ContainsKey) is { } component) return Refuse(Wordings.ComponentIsNoShape(place, function, component));
         var things = new List<Thing>();
         foreach (var name in of)
         {

@@ -27,14 +27,25 @@ internal static class Measures
             ["distance"] = (2, Dimension.Length, t => t[0].DistanceTo(t[1])),
         }.ToImmutableDictionary(StringComparer.Ordinal);
 
-    public static IEnumerable<string> Names => Known.Keys.Order(StringComparer.Ordinal);
+    private static readonly ImmutableDictionary<string, bool> Clearances =
+        ImmutableDictionary.Create<string, bool>(StringComparer.Ordinal).Add("clearance_of", false).Add("clearance_in", true);
+
+    public static IEnumerable<string> Names => Known.Keys.Concat(Clearances.Keys).Order(StringComparer.Ordinal);
 
     public static bool TryFind(string function, int arity, out Dimension dimension)
     {
+        if (IsClearance(function, out _))
+        {
+            dimension = Dimension.Length;
+            return arity == 2;
+        }
         var found = Known.TryGetValue(function, out var measure) && measure.Arity == arity;
         dimension = measure.Dimension;
         return found;
     }
+
+    /// <summary>Whether the measure is that of a shape and a component: of what stays, or of what is all round an opening.</summary>
+    public static bool IsClearance(string function, out bool isOpening) => Clearances.TryGetValue(function, out isOpening);
 
     /// <summary>Measures the things; false where they have no such measure, as a point has no pitch.</summary>
     public static bool TryOf(string function, IReadOnlyList<Thing> things, out Quantity measure)

@@ -4,7 +4,7 @@ using TemplateForge.Notation;
 namespace TemplateForge.Profiles;
 
 /// <summary>Every name that a profile defines and what it stands for, known before any expression is checked.</summary>
-/// <remarks>Parameters, tables, values, sections, shapes, paths, points and stations share one set of names, so that no name means two things.</remarks>
+/// <remarks>Parameters, tables, values, sections, components, shapes, paths, points and stations share one set of names, so that no name means two things.</remarks>
 internal sealed class ProfileNames : IExpressionNames
 {
     private readonly Dictionary<string, ValueKind> kinds = new(StringComparer.Ordinal);
@@ -16,18 +16,20 @@ internal sealed class ProfileNames : IExpressionNames
     private readonly HashSet<string> sections = new(StringComparer.Ordinal);
     private readonly HashSet<string> flanged = new(StringComparer.Ordinal);
     private readonly HashSet<string> wraps = new(StringComparer.Ordinal);
+    private readonly HashSet<string> components = new(StringComparer.Ordinal);
     private readonly HashSet<string> stations = new(StringComparer.Ordinal);
     private readonly Dictionary<string, ImmutableDictionary<string, Dimension>> tables = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Place> places = new(StringComparer.Ordinal);
 
     public IEnumerable<string> AllNames => kinds.Keys.Concat(values.Keys).Order(StringComparer.Ordinal);
     public IEnumerable<string> AllMeasures => Measures.Names;
-    public IEnumerable<string> AllShapes => shapes.Concat(points).Concat(stations).Order(StringComparer.Ordinal);
+    public IEnumerable<string> AllShapes => shapes.Concat(points).Concat(stations).Concat(components).Order(StringComparer.Ordinal);
     public IEnumerable<string> Shapes => shapes.Order(StringComparer.Ordinal);
     public IEnumerable<string> Points => points.Order(StringComparer.Ordinal);
     public IEnumerable<string> Sections => sections.Order(StringComparer.Ordinal);
     public IEnumerable<string> Flanged => flanged.Order(StringComparer.Ordinal);
     public IEnumerable<string> Wraps => wraps.Order(StringComparer.Ordinal);
+    public IEnumerable<string> Components => components.Order(StringComparer.Ordinal);
     public IEnumerable<string> Stations => stations.Order(StringComparer.Ordinal);
     public IEnumerable<string> ShapesAndPaths => shapes.Concat(paths).Order(StringComparer.Ordinal);
     public IEnumerable<string> Paths => paths.Order(StringComparer.Ordinal);
@@ -75,6 +77,9 @@ internal sealed class ProfileNames : IExpressionNames
     public void AddWrap(ScalarNode name, ICollection<Complaint> complaints)
     {
         if (IsNew(name, complaints)) wraps.Add(name.Text);
+    public void AddComponent(ScalarNode name, ICollection<Complaint> complaints)
+    {
+        if (IsNew(name, complaints)) components.Add(name.Text);
     }
 
     public void AddStations(ScalarNode name, ICollection<Complaint> complaints)
@@ -97,7 +102,7 @@ internal sealed class ProfileNames : IExpressionNames
         if (IsNew(name, complaints)) points.Add(name.Text);
     }
 
-    public bool KnowsShape(string name) => shapes.Contains(name) || points.Contains(name) || stations.Contains(name);
+    public bool KnowsShape(string name) => shapes.Contains(name) || points.Contains(name) || stations.Contains(name) || components.Contains(name);
 
     public bool IsShape(string name) => shapes.Contains(name);
 
@@ -108,6 +113,7 @@ internal sealed class ProfileNames : IExpressionNames
     public bool IsFlanged(string name) => flanged.Contains(name);
 
     public bool IsWrap(string name) => wraps.Contains(name);
+    public bool IsComponent(string name) => components.Contains(name);
 
     public bool IsStations(string name) => stations.Contains(name);
 

@@ -133,6 +133,20 @@ internal sealed class Reading(ProfileNames names, ICollection<Complaint> complai
         return new(name, node.Place);
     }
 
+    public ComponentName Component(Node node)
+    {
+        var name = node is ScalarNode scalar ? scalar.Text : "";
+        if (!names.IsComponent(name)) Complain(Wordings.UnknownComponent(node.Place, name, names.Components));
+        return new(name, node.Place);
+    }
+
+    public ImmutableArray<ComponentName> Components(Node node)
+    {
+        var found = Items(node).Select(Component).ToImmutableArray();
+        if (found.IsEmpty) Complain(Wordings.TooFew(node.Place, 1, "components"));
+        return found;
+    }
+
     /// <summary>A section or a flanged sheet.</summary>
     public BentName Bent(Node node)
     {

@@ -46,6 +46,11 @@ internal static class ShapeReader
             Field.Must("by", Holds.Expression, "how far"),
             Field.Must("towards", Holds.Expression, "the direction")),
             (r, f) => new SweptRecipe(f.Place, r.Shape(f, "shape"), r.Length(f, "by"), r.Angle(f, "towards"))),
+        (new("cleared", "what lies nearer to some components than a clearance, anywhere through the sheet",
+            Field.Must("components", Holds.ListOf(Holds.Name, 1), "the components"),
+            Field.Must("clearance", Holds.Expression, "the distance to be kept")),
+            (r, f) => new ClearedRecipe(
+                f.Place, f.Required("components", out var components) ? r.Components(components) : [], r.Length(f, "clearance"))),
         (new("rounded", "a shape with its corners rounded",
             Shape,
             Field.Must("radius", Holds.Expression, "radius of the corners"),
