@@ -116,11 +116,54 @@ internal sealed class PieceDrawing
         foreach (var together in _piece.Bends) AddName(name(together[0]), together[0].Middle.Segments, toTheLeft: true);
     }
 
-    /// <summary>What edges and generators are called: inside of the outline, so that it stays on the piece when that is cut out.</summary>
+    /// <summary>What edges and generators are called: along the lines and inside of the outline, so that it stays on the piece when that is
+    /// cut out; with a leader where there is no room.</summary>
     public void AddNamesOfWraps()
     {
-        foreach (var edge in _piece.EdgeNames) AddName(edge.Label, edge.Along.Segments, toTheLeft: true);
-        foreach (var generator in _piece.Generators.Where(g => g.Label.Length > 0)) AddName(generator.Label, generator.Along.Segments, toTheLeft: true);
+        foreach (var generator in _piece.Generators.Where(g => g.Label.Length > 0))
+        {
+            var (line, way) = (generator.Along.Segments[0], generator.Along.Segments[0].StartDirection);
+            if (!((double[])[0.5, 0.38, 0.62, 0.25, 0.75]).Any(share => TryWriteAlong(generator.Label, line.At(share), way)))
+                AddName(generator.Label, generator.Along.Segments, toTheLeft: true);
+        }
+        foreach (var edge in _piece.EdgeNames)
+        {
+            if (!PlacesFor(edge).Any(place => TryWriteAlong(edge.Label, place.Middle, place.Way))) AddName(edge.Label, edge.Along.Segments, toTheLeft: true);
+        }
+    }
+
+    // Along a straight edge itself that no generator meets; else along the ends of the generators that meet it, the middle one first.
+    private IEnumerable<(Point Middle, Vector Way)> PlacesFor(EdgeName edge)
+    {
+        var inwards = Alphabet.Width(edge.Label, Small * _unit) / 2 + 4.5 * _unit;
+        var met = _piece.Generators.Select(g => g.Along).SelectMany(g => new[] { (End: g.Start, Way: g.Segments[0].StartDirection), (End: g.End, Way: -g.Segments[0].StartDirection) })
+            .Where(g => edge.Along.Segments.Any(s => s.DistanceTo(g.End) < 0.01)).ToList();
+        if (met.Count == 0)
+        {
+            var side = edge.Along.Segments[0];
+            return ((double[])[0.5, 0.35, 0.65]).Select(share => (side.At(share), side.StartDirection));
+        }
+        return met.OrderBy(g => Math.Abs(met.IndexOf(g) - met.Count / 2)).Select(g => (g.End + g.Way * inwards, g.Way));
+    }
+
+    // Beside a line, on the side where there is room: read from below or from the right.
+    private bool TryWriteAlong(string text, Point middleOnLine, Vector along)
+    {
+        const double aside = 3.6; // the middle of the letters is so far from the line
+        var reads = along.X > 1e-9 || (Math.Abs(along.X) <= 1e-9 && along.Y > 0) ? along : -along;
+        var (height, width) = (Small * _unit, Alphabet.Width(text, Small * _unit));
+        var steps = (int)Math.Ceiling(width / height);
+        foreach (var side in (double[])[1, -1])
+        {
+            var middle = middleOnLine + along.Left * (side * aside * _unit);
+            var letters = Enumerable.Range(0, steps + 1).Select(i => middle + reads * (width * ((double)i / steps - 0.5)))
+                .Select(p => new Box(p, p).Grown(height / 2)).ToList();
+            if (!letters.All(box => _free.IsFree(box) && _piece.Shape.Contains(box.Centre))) continue;
+            Board.Add(LineKinds.Note, new Lettering(text, middle - reads.Left * (height / 2), height, reads.Direction, Anchor.BaseMiddle));
+            foreach (var box in letters) _free.TakeWords(box);
+            return true;
+        }
+        return false;
     }
 
     /// <summary>A numbered sign at the place of each warning, with a leader to it.</summary>
