@@ -16,15 +16,15 @@ internal static partial class Wording
             ? string.Create(CultureInfo.InvariantCulture, $"Run {seam.Runs[0].Number}, {seam.LongestRun:0.#} mm long")
             : string.Create(CultureInfo.InvariantCulture, $"Runs {seam.Runs[0].Number} to {seam.Runs[^1].Number}, each {LengthsOf(seam)} mm long, {Short(Math.Round(seam.Length))} mm in all");
         var order = seam.Order == WeldOrder.Skip
-            ? "each far from the one before, what lies between them after"
-            : "one after the other along the seam";
-        return $"{runs}: {order}. Lay each as its arrow points, against the way along the seam, and let it go cold to the hand before its neighbour.";
+            ? "in the order of the ringed numbers, each far from the one before; lay each as its arrow points"
+            : "in the order of the ringed numbers, each laid as its arrow points, back to where the one before it was begun";
+        return $"{runs}: {order}. Let each go cold to the hand before its neighbour.";
     }
 
     /// <summary>Where zinc comes off.</summary>
     public static string ZincStripOf(ZincStrip strip)
     {
-        var where = strip.Limits.IsEmpty ? "that is all of it" : "to the dashed line on the face that is up, and just as far on the other";
+        var where = strip.Limits.IsEmpty ? "that is all of the piece" : "to the dashed line on the face that is up, and just as far on the other";
         return string.Create(
             CultureInfo.InvariantCulture,
             $"Zinc and paint off {Short(strip.Width)} mm on either side of the weld, {where}: {strip.Zone.Area / 100:0.#} cm² on each face, and as much to re-coat.");

@@ -10,7 +10,7 @@ namespace TemplateForge.Sheets;
 internal static class JoiningLines
 {
     private const double Aside = 3.5;
-    private const double Shortest = 7;
+    private const double Shortest = 9;
 
     /// <summary>The arrows of all runs; none where they are too short on the paper to tell apart.</summary>
     public static IEnumerable<Mark> Runs(Piece piece, double unit) =>
