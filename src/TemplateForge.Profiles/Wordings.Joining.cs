@@ -6,7 +6,7 @@ namespace TemplateForge.Profiles;
 internal static partial class Wordings
 {
     public static Complaint NothingToStrip(Place place) =>
-        place.Complain("No part of the sheet lies beside this seam.", "Say under on: which sheet is stripped, or check where the seam goes.");
+        place.Complain("No part of the sheet lies beside this seam.", "Say under within: which sheet is stripped, or check where the seam goes.");
 
     public static Complaint PlugHolesAreRound(Place place, string shape, Geometry.Point at) =>
         place.Complain($"{shape} has a part at ({Mm(at.X)}, {Mm(at.Y)}) that is neither a round hole nor a slot with round ends.", "Name a shape of circles or slots.");

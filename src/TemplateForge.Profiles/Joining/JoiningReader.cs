@@ -23,7 +23,7 @@ internal static class JoiningReader
     private static readonly ImmutableArray<Field> StripFields =
     [
         Field.Must("width", Holds.Expression, "on either side of the weld"),
-        Field.May("on", Holds.Name, "the sheet that is stripped; the piece if nothing is said"),
+        Field.May("within", Holds.Name, "the sheet that is stripped; the piece if nothing is said"),
         Field.When,
     ];
 
@@ -72,8 +72,8 @@ internal static class JoiningReader
             Field.May("between", Holds.TwoPoints, "straight between two points"),
             Field.May("over", Holds.Name, "all over the shape, and round it"),
             Field.Must("width", Holds.Expression, "on either side of the seam"),
-            Field.Must("on", Holds.Name, "the sheet")),
-            (r, f) => new BesideSeamRecipe(f.Place, ReadStrip(r, f))),
+            Field.Must("within", Holds.Name, "the sheet")),
+            (r, f) => new BesideSeamRecipe(f.Place, ReadStrip(r, f, [r.Shape(f, "within")]))),
     ];
 
     public static ImmutableArray<Conditional<WeldRunsRecipe>> WeldRuns(Reading reading, Fields piece) =>
@@ -84,7 +84,7 @@ internal static class JoiningReader
             f.Optional("most_apart", out var apart) ? [reading.Length(apart)] : []));
 
     public static ImmutableArray<Conditional<ZincStripRecipe>> ZincStrips(Reading reading, Fields piece) =>
-        reading.List(piece, "strip_zinc", ZincWords, (f, _) => ReadStrip(reading, f));
+        reading.List(piece, "strip_zinc", ZincWords, (f, _) => ReadStrip(reading, f, f.Optional("within", out var sheet) ? [reading.Shape(sheet)] : []));
 
     public static ImmutableArray<Conditional<PlugWeldRecipe>> PlugWelds(Reading reading, Fields piece) =>
         reading.List(piece, "plug_welds", Plugs, f => new PlugWeldRecipe(reading.Shape(f, "holes")));
@@ -98,14 +98,14 @@ internal static class JoiningReader
         reading.Length(fields, "pitch"),
         fields.Optional("margin", out var margin) ? reading.Length(margin) : reading.Standing("0 mm", fields.Place));
 
-    private static ZincStripRecipe ReadStrip(Reading reading, Fields fields)
+    private static ZincStripRecipe ReadStrip(Reading reading, Fields fields, ImmutableArray<ShapeName> within)
     {
         var isOver = fields.Optional("over", out var over) && OnlyOne(reading, fields, "The seam", "round", "along", "between", "over");
         return new(
             isOver ? [] : [ReadSeam(reading, fields)],
             isOver ? [reading.Shape(over)] : [],
             reading.Length(fields, "width"),
-            fields.Optional("on", out var sheet) ? [reading.Shape(sheet)] : []);
+            within);
     }
 
     private static SeamRecipe ReadSeam(Reading reading, Fields fields) => fields.Optional("round", out var shape)

@@ -8,8 +8,8 @@ namespace TemplateForge.Profiles;
 /// <param name="Seam">Where it goes; none where things are welded all over each other.</param>
 /// <param name="Over">The shape all over which they are welded, where there is no seam.</param>
 /// <param name="Width">On either side of it.</param>
-/// <param name="On">The sheet that is stripped, where it is not the piece.</param>
-internal sealed record ZincStripRecipe(ImmutableArray<SeamRecipe> Seam, ImmutableArray<ShapeName> Over, Term Width, ImmutableArray<ShapeName> On)
+/// <param name="Within">The sheet that is stripped, where it is not the piece.</param>
+internal sealed record ZincStripRecipe(ImmutableArray<SeamRecipe> Seam, ImmutableArray<ShapeName> Over, Term Width, ImmutableArray<ShapeName> Within)
 {
     /// <summary>Makes the strip.</summary>
     /// <param name="from">The values that are put in.</param>
@@ -20,9 +20,9 @@ internal sealed record ZincStripRecipe(ImmutableArray<SeamRecipe> Seam, Immutabl
         strip = null!;
         var sheet = piece;
         var sound = from.TrySize(Width, out var width);
-        if (!On.IsEmpty) sound &= from.TryShape(On[0], out sheet);
+        if (!Within.IsEmpty) sound &= from.TryShape(Within[0], out sheet);
         if (!sound) return false;
-        if (sheet.IsEmpty) return !On.IsEmpty && from.Refuse(Wordings.ShapeIsEmpty(On[0]));
+        if (sheet.IsEmpty) return !Within.IsEmpty && from.Refuse(Wordings.ShapeIsEmpty(Within[0]));
         foreach (var seam in Seam)
         {
             if (!seam.TryFind(from, outline => ZincStrip.Round(outline, width, sheet), path => ZincStrip.Beside(path, width, sheet), out strip)) return false;
