@@ -76,6 +76,13 @@ public sealed record Piece
 
     public ImmutableArray<Warning> Warnings { get; init; } = [];
     public ImmutableArray<Tack> Tacks { get; init; } = [];
+
+    /// <summary>Seams that are welded in short runs; the numbers of the runs go on from one seam to the next.</summary>
+    public ImmutableArray<WeldSeam> WeldSeams { get; init; } = [];
+
+    /// <summary>Where zinc and paint come off on both faces before it is welded; none where nothing is coated.</summary>
+    public ImmutableArray<ZincStrip> ZincStrips { get; init; } = [];
+
     public ImmutableArray<DistanceCheck> Checks { get; init; } = [];
 
     /// <summary>Distances that the drawings show and nobody has to check.</summary>
@@ -105,6 +112,8 @@ public sealed record Piece
             CurvedBends = [.. CurvedBends.Select(b => b.Mirrored(mirror))],
             Warnings = [.. Warnings.Select(w => w with { At = mirror.Of(w.At) })],
             Tacks = [.. Tacks.Select(t => t with { At = mirror.Of(t.At) })],
+            WeldSeams = [.. WeldSeams.Select(s => s.Placed(mirror))],
+            ZincStrips = [.. ZincStrips.Select(z => z.Placed(mirror))],
             Checks = [.. Checks.Select(c => c with { From = mirror.Of(c.From), To = mirror.Of(c.To) })],
             Dimensions = [.. Dimensions.Select(d => d with { From = mirror.Of(d.From), To = mirror.Of(d.To) })],
             Labels = [.. Labels.Select(l => l with { At = mirror.Of(l.At) })],

@@ -24,6 +24,7 @@ public static class CutSheet
         foreach (var tack in piece.Tacks) board.Add(LineKinds.Tack, PieceLines.TackMarks(piece, tack, unit: 1));
         board.Add(LineKinds.CentreLine, PieceLines.CentreLines(piece).Select(PieceLines.Stroke));
         board.Add(LineKinds.Guide, piece.GuideLines.SelectMany(g => g.Along.Contours).Select(c => new ClosedStroke(c)));
+        board.Add(LineKinds.Guide, JoiningLines.ZincLimits(piece));
 
         var bounds = Box.Around(board.Marks.Select(m => m.Bounds));
         var width = Math.Max(LeastNotesWidth, bounds.Width);

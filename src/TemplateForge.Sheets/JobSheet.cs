@@ -64,6 +64,7 @@ public static class JobSheet
             blocks.Section("Material", blocks.CutList(frame.Width)),
             blocks.Section("Bends, in this order", blocks.Bends(frame.Width)),
             blocks.Section("Values used: confirm, then tick", blocks.Values(frame.Width, toConfirm: true)),
+            blocks.Section("Welding", blocks.Joining(frame.Width)),
             blocks.Section("The work in order", blocks.Steps(frame.Width)),
             blocks.Section("Cautions", blocks.Cautions(frame.Width, columns: 2)),
             SignOff(frame.Width, RunningOn),
@@ -89,6 +90,7 @@ public static class JobSheet
             blocks.Section("Check by rule before cutting", blocks.Checks(right)),
             blocks.Section("Material", blocks.CutList(right)),
             blocks.Section("Bends, in this order", blocks.Bends(right)),
+            blocks.Section("Welding", blocks.Joining(right)),
             blocks.Section("The work in order", blocks.Steps(right)),
             blocks.Section("Cautions", blocks.Cautions(right, columns: 1)));
         var forPicture = room - values.Height - gap - 3 * size;

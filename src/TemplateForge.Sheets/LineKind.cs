@@ -33,6 +33,7 @@ internal static class LineKinds
     public static LineKind Arrow { get; } = new("ARROW", Pen.Solid(0.35, Colour.Black), "");
     public static LineKind Warning { get; } = new("WARNING", Pen.Solid(0.35, Colour.Black), "");
     public static LineKind Tack { get; } = new("TACK", Pen.Solid(0.35, Colour.Black), "tack or plug weld, in the order of the numbers");
+    public static LineKind WeldRun { get; } = new("WELD-RUN", Pen.Solid(0.25, Colour.Black), "run of weld: laid as its arrow points, in the order of the ringed numbers");
     public static LineKind Datum { get; } = new("DATUM", Pen.Solid(0.25, Colour.Black), "datum: cross over the hole, punch in the open middle");
     public static LineKind PanelEdge { get; } =
         new("PANEL-EDGE", new(0.35, [9, 1.5, 0.6, 1.5, 0.6, 1.5], Colour.Black), "panel edge: lay it on the edge of the panel");
@@ -52,6 +53,7 @@ internal static class LineKinds
     public static ImmutableArray<LineKind> InOrder { get; } =
     [
         Demonstration, Shade, Waste, CentreLine, Guide, Break, Dimension, Frame, Warning, Arrow, Note, Heading, BendTangent, Sight, Generator, Tack, Datum, PanelEdge,
+        Demonstration, Shade, Waste, CentreLine, Guide, Break, Dimension, Frame, Warning, Arrow, Note, Heading, BendTangent, Sight, WeldRun, Tack, Datum, PanelEdge,
         Bend, Scribe, RoughCut, Finish,
     ];
 }

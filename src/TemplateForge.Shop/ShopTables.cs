@@ -41,4 +41,7 @@ public sealed record ShopTables
 
     /// <summary>Rivets by their size.</summary>
     public ImmutableDictionary<string, Fastener> Rivets { get; init; } = ImmutableDictionary<string, Fastener>.Empty;
+
+    /// <summary>Steps of the work that are the same in many profiles, by name.</summary>
+    public ImmutableDictionary<string, ShopStep> Steps { get; init; } = ImmutableDictionary<string, ShopStep>.Empty;
 }

@@ -12,9 +12,14 @@ public static class TackPlan
     /// <remarks>Common practice, no source: opposite first, each tack as far as can be from those before it.</remarks>
     public static ImmutableArray<Tack> Quartered(Contour outline, double pitch)
     {
-        var quarters = Math.Ceiling(outline.Length / (4 * pitch) - 1e-9);
-        return Numbered(EvenSpacing.FromTheTop(outline, 4 * (int)quarters));
+        return Numbered(EvenSpacing.FromTheTop(outline, GapsRound(outline.Length, pitch)));
     }
+
+    /// <summary>How many equal gaps, a multiple of four, there are between the tacks round an edge so long.</summary>
+    public static int GapsRound(double length, double pitch) => 4 * (int)Math.Ceiling(length / (4 * pitch) - 1e-9);
+
+    /// <summary>How many equal gaps there are between the tacks of a strip so long: an even number, so that a tack stands in the middle.</summary>
+    public static int GapsOfStrip(double length, double pitch) => 2 * Math.Max(1, (int)Math.Ceiling(length / (2 * pitch) - 1e-9));
 
     /// <summary>Tacks of a strip: its ends, its middle, then halving what lies between.</summary>
     /// <param name="places">Where they are, in order from end to end, evenly spaced.</param>
@@ -43,8 +48,31 @@ public static class TackPlan
         return [.. order.Select((place, i) => new Tack(i + 1, places[place]))];
     }
 
+    /// <summary>A weld at each of the places, wherever they lie: the one nearest to their middle first, then always the one that is
+    /// furthest from all that were welded; of those, the one furthest from the last.</summary>
+    /// <remarks>Common practice, no source: from the middle, so that a sheet that swells is driven outwards.</remarks>
+    public static ImmutableArray<Tack> FromTheMiddle(ImmutableArray<Point> places)
+    {
+        if (places.IsEmpty) return [];
+        var middle = new Point(places.Average(p => p.X), places.Average(p => p.Y));
+        var (left, order) = (places.ToList(), new List<Point>());
+        var next = left.MinBy(p => Rounded(p.DistanceTo(middle)));
+        var away = left.ToDictionary(p => p, _ => double.PositiveInfinity);
+        while (left.Count > 0)
+        {
+            order.Add(next);
+            left.Remove(next);
+            foreach (var place in left) away[place] = Math.Min(away[place], place.DistanceTo(next));
+            if (left.Count > 0) next = left.OrderByDescending(p => Rounded(away[p])).ThenByDescending(p => Rounded(p.DistanceTo(order[^1]))).First();
+        }
+        return [.. order.Select((place, i) => new Tack(i + 1, place))];
+
+        // Places that are drawn alike are alike, whatever the last figure says.
+        static double Rounded(double distance) => Math.Round(distance, 6);
+    }
+
     // Steps round a ring of so many places. Of those that are furthest from all that were taken, the one furthest from the last.
-    private static List<int> FurthestFirst(int count)
+    internal static List<int> FurthestFirst(int count)
     {
         var taken = new List<int>();
         if (count > 0) taken.Add(0);

@@ -18,6 +18,9 @@ public sealed class FilledText
 
     public static FilledText Empty { get; } = new("", [], "");
 
+    /// <summary>A text without values: a brace in it is a brace.</summary>
+    public static FilledText Plain(string text) => new(text, [], text);
+
     /// <summary>As written, with its braces.</summary>
     public string Text { get; }
 

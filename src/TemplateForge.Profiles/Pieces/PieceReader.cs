@@ -45,7 +45,9 @@ internal static class PieceReader
     private static readonly Word StripAlong = new("along", "tacks of a strip along a path",
         Field.Must("along", Holds.Name, "the path of the seam"), Field.Must("most_apart", Holds.Expression, "the most between two neighbours"));
 
-    private static readonly ImmutableArray<Word> TackWords = [StripBetween, StripAlong, Quartered, Pitched];
+    private static readonly ImmutableArray<Word> TackWords = [StripBetween, StripAlong, JoiningReader.TackWord, Quartered, Pitched];
+
+    private static readonly ImmutableArray<Word> SeamTackWords = [.. TackWords.Select(w => w.With(Field.When))];
 
     private static readonly Word ScribeLine = new("from", "a straight line to scribe", From, To, Field.When);
 
@@ -69,7 +71,7 @@ internal static class PieceReader
         Field.May("thickest_sheet", Holds.Expression, "the thickest sheet that they join; this one if nothing is said"),
         Field.When);
 
-    public static Word Word { get; } = new("piece", "one thing that is printed or cut",
+    public static Word Word { get; } = new Word("piece", "one thing that is printed or cut",
         Field.When,
         Field.Must("title", Holds.PlainWords, "its title"),
         Field.May("cut_away", Holds.Group(CutAway), "it is a panel that has something cut away"),
@@ -88,12 +90,13 @@ internal static class PieceReader
         Field.May("datums", Holds.NamesOf(Holds.Group(DatumWord)), "points from which everything is measured, by a letter"),
         Field.May("centre_lines", Holds.ListOf(Holds.AnyOf(Holds.Group(CentreCross), Holds.Group(CentreLineWord))), "centre lines"),
         Field.May("guide_lines", Holds.ListOf(Holds.Group(Guide)), "outlines to see and not to cut"),
-        Field.May("tacks", Holds.ByChoice(Holds.AnyOf([.. TackWords.Select(Holds.Group)])), "numbered tacks"),
+        Field.May("tacks", Holds.ByChoice(Holds.AnyOf([.. TackWords.Select(Holds.Group), Holds.ListOf(Holds.AnyOf([.. SeamTackWords.Select(Holds.Group)]), 1)])), "numbered tacks"),
         Field.May("scribe_lines", Holds.ListOf(Holds.AnyOf(Holds.Group(ScribeLine), Holds.Group(ScribePath), Holds.Group(ScribeCrosses))), "marks that stay, cut nothing and are no bend"),
         Field.May("checks", Holds.ListOf(Holds.Group(Check)), "distances to check by rule before cutting"),
         Field.May("dimensions", Holds.ListOf(Holds.Group(DimensionWord)), "distances that are only shown"),
         Field.May("labels", Holds.ListOf(Holds.Group(LabelWord)), "words with a leader to a point"),
-        Field.May("notes", Holds.Defined("sentences"), "sentences"));
+        Field.May("notes", Holds.Defined("sentences"), "sentences"))
+        .With(JoiningReader.PieceFields);
 
     /// <summary>Whether a name can be part of a file name, so that none can leave the output folder: small letters, digits and
     /// hyphens, a letter first.</summary>
@@ -107,7 +110,7 @@ internal static class PieceReader
         if (!IsSafeName(name.Text)) reading.Complain(Wordings.UnsafeName(name.Place, name.Text));
         reading.TryOpen(node, $"The piece {name.Text}", Word, out var fields);
         var (kind, shape, before) = ReadKind(name, fields, reading);
-        foreach (var word in kind == PieceKind.Paper ? (string[])["against", "rivets"] : [])
+        foreach (var word in kind == PieceKind.Paper ? (string[])["against", "rivets", "plug_welds"] : [])
         {
             if (fields.Optional(word, out var held)) reading.Complain(Wordings.PaperIsNotFastened(held.Place, word));
         }
@@ -134,6 +137,9 @@ internal static class PieceReader
             Centres = reading.List(fields, "centre_lines", [CentreCross, CentreLineWord], (f, w) => ReadCentre(f, w, reading)),
             GuideLines = reading.List(fields, "guide_lines", Guide, f => (reading.Words(f, "label"), reading.Shape(f, "along"))),
             Tacks = fields.Optional("tacks", out var tacks) ? [new([], reading.Chosen(tacks, t => ReadTacks(t, reading)))] : [],
+            PlugWelds = JoiningReader.PlugWelds(reading, fields),
+            WeldRuns = JoiningReader.WeldRuns(reading, fields),
+            ZincStrips = JoiningReader.ZincStrips(reading, fields),
             ScribeLines = reading.List(fields, "scribe_lines", [ScribeCrosses, ScribePath, ScribeLine], (f, word) => ReadScribe(f, word, reading)),
             Checks = reading.List(fields, "checks", Check, f => ReadCheck(f, reading)),
             Dimensions = reading.List(fields, "dimensions", DimensionWord, f => ReadDimension(f, reading)),
@@ -185,11 +191,28 @@ internal static class PieceReader
 
     private static TackRecipe ReadTacks(Node node, Reading reading)
     {
-        if (!reading.TryOpen(node, "The tacks", TackWords, out var fields, out var word))
-            return new TacksRound(new("", node.Place), reading.Standing("1 mm", node.Place), Quartered: true);
-        if (word == StripBetween) return new TacksAlong(reading.LineBetween(fields), reading.Length(fields, "most_apart"));
-        if (word == StripAlong) return new TacksAlong(reading.LineOfPath(fields), reading.Length(fields, "most_apart"));
-        return new TacksRound(reading.Shape(fields, "round"), reading.Length(fields, word.Name), word == Quartered);
+        var nothing = reading.Standing("1 mm", node.Place);
+        if (node is SequenceNode) return new TacksOfSeams(ReadSeams(node, reading), nothing);
+        if (!reading.TryOpen(node, "The tacks", TackWords, out var fields, out var word)) return new TacksRound(new("", node.Place), nothing, Quartered: true);
+        return ReadSeam(fields, word, reading);
+    }
+
+    private static ImmutableArray<Conditional<TackRecipe>> ReadSeams(Node node, Reading reading)
+    {
+        var seams = ImmutableArray.CreateBuilder<Conditional<TackRecipe>>();
+        foreach (var item in reading.Items(node))
+        {
+            if (reading.TryOpen(item, "The tacks", SeamTackWords, out var fields, out var word)) seams.Add(new(reading.When(fields), ReadSeam(fields, word, reading)));
+        }
+        return seams.ToImmutable();
+    }
+
+    private static TackRecipe ReadSeam(Fields fields, Word word, Reading reading)
+    {
+        if (word.Name == "holes") return new TacksAtHoles(reading.Shape(fields, "holes"), reading.Standing("1 mm", fields.Place));
+        if (word.Name == StripBetween.Name) return new TacksAlong(reading.LineBetween(fields), reading.Length(fields, "most_apart"));
+        if (word.Name == StripAlong.Name) return new TacksAlong(reading.LineOfPath(fields), reading.Length(fields, "most_apart"));
+        return new TacksRound(reading.Shape(fields, "round"), reading.Length(fields, word.Name), word.Name == Quartered.Name);
     }
 
     private static ScribeRecipe ReadScribe(Fields fields, Word word, Reading reading)

@@ -41,6 +41,9 @@ internal sealed record PieceRecipe
     public required ImmutableArray<Conditional<CentreRecipe>> Centres { get; init; }
     public required ImmutableArray<Conditional<(string Label, ShapeName Along)>> GuideLines { get; init; }
     public required ImmutableArray<Conditional<Chosen<TackRecipe>>> Tacks { get; init; }
+    public required ImmutableArray<Conditional<PlugWeldRecipe>> PlugWelds { get; init; }
+    public required ImmutableArray<Conditional<WeldRunsRecipe>> WeldRuns { get; init; }
+    public required ImmutableArray<Conditional<ZincStripRecipe>> ZincStrips { get; init; }
     public required ImmutableArray<Conditional<ScribeRecipe>> ScribeLines { get; init; }
     public required ImmutableArray<Conditional<CheckRecipe>> Checks { get; init; }
     public required ImmutableArray<Conditional<DimensionRecipe>> Dimensions { get; init; }
@@ -80,6 +83,11 @@ internal sealed record PieceRecipe
         sound &= from.TryMany<Chosen<TackRecipe>, ImmutableArray<Tack>>(Tacks, TryTacks, out var tacks);
         sound &= from.TryMany(ScribeLines, (ScribeRecipe s, out ImmutableArray<Path> lines) => s.TryMake(from, out lines), out var scribed);
         sound &= from.TryMany(Rivets, (RivetRecipe r, out RivetRow row) => r.TryMake(from, shape, out row), out var rivets);
+        sound &= from.TryMany(PlugWelds, (PlugWeldRecipe p, out ImmutableArray<PlugWeld> made) => p.TryMake(from, shape, out made), out var plugs);
+        sound &= from.TryMany(WeldRuns, (WeldRunsRecipe r, out WeldSeam made) => r.TryMake(from, out made), out var seams);
+        var metal = bent is not null && Material.IsEmpty ? bent.Sheet.Material : material;
+        var strips = ImmutableArray<ZincStrip>.Empty;
+        if (metal is { IsZincCoated: true }) sound &= from.TryMany(ZincStrips, (ZincStripRecipe z, out ZincStrip made) => z.TryMake(from, shape, out made), out strips);
         sound &= from.TryMany<CheckRecipe, DistanceCheck>(Checks, TryCheck, out var checks);
         sound &= from.TryMany<DimensionRecipe, ShownDistance>(Dimensions, TryDimension, out var dimensions);
         sound &= from.TryMany<(Chosen<FilledText> Say, PointTerm At), Label>(Labels, TryLabel, out var labels);
@@ -96,7 +104,7 @@ internal sealed record PieceRecipe
             Edges = edges,
             Quantity = quantity,
             Thickness = thickness,
-            Material = bent is not null && Material.IsEmpty ? bent.Sheet.Material : material!,
+            Material = metal!,
             BendLines = bent?.LinesOn(shape) ?? [],
             EdgeViews = bent?.EdgeViews ?? [],
             CurvedBends = bent?.CurvesOn(shape) ?? [],
@@ -109,6 +117,8 @@ internal sealed record PieceRecipe
             GuideLines = guides,
             ScribeLines = [.. scribed.SelectMany(s => s)],
             Tacks = [.. tacks.SelectMany(t => t)],
+            WeldSeams = WeldRunsRecipe.NumberedOn(seams),
+            ZincStrips = strips,
             Checks = checks,
             Dimensions = dimensions,
             Labels = labels,
@@ -116,6 +126,7 @@ internal sealed record PieceRecipe
         };
         if (wrap is not null) piece = WrappedPiece.Of(piece, wrap);
         piece = piece with { Warnings = [.. piece.Warnings, .. BlankWarnings.Of(piece, rivets, against!)] };
+        piece = piece with { Warnings = [.. piece.Warnings, .. BlankWarnings.Of(piece, rivets, against!), .. PlugWeldWarnings.Of(piece, [.. plugs.SelectMany(p => p)])] };
         if (!Against.IsEmpty && piece.Material == Fabrication.Material.Unstated) return from.Refuse(Wordings.MaterialWantedToo(Against[0].Place, Name));
         return !piece.FinishLines().IsEmpty || from.Refuse(Wordings.NothingToCut(Place, Name));
 

@@ -40,8 +40,7 @@ internal sealed record TacksAlong(LineTerm Seam, Term Pitch) : TackRecipe(Pitch)
         tacks = [];
         if (!from.TrySize(Pitch, out var pitch) || !Seam.TryFind(from, out var seam)) return false;
         if (!IsNotTooMany(from, seam.Length, pitch)) return false;
-        // An even number of gaps, so that a tack stands in the middle.
-        var parts = 2 * Math.Max(1, (int)Math.Ceiling(seam.Length / (2 * pitch) - 1e-9));
+        var parts = TackPlan.GapsOfStrip(seam.Length, pitch);
         tacks = TackPlan.OfStrip([.. Enumerable.Range(0, parts + 1).Select(i => seam.At(seam.Length * i / parts))]);
         return true;
     }

@@ -116,6 +116,7 @@ internal static class ShapeReader
             Shape,
             Field.Must("at", Holds.Point, "a point of the part")),
             (r, f) => new PartRecipe(f.Place, r.Shape(f, "shape"), r.Point(f, "at"))),
+        .. JoiningReader.Shapes,
     ];
 
     /// <summary>The words behind which something else stands: what an editor is told of it, and how it is read.</summary>

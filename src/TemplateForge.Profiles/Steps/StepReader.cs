@@ -19,7 +19,10 @@ internal static class StepReader
     private static readonly Word Caution = new("caution", "a caution that is there only when something holds",
         Field.Must("caution", Holds.Name, "its name in the shop's table"), Field.When);
 
-    public static ImmutableArray<Word> Words { get; } = [Say, Hold];
+    private static readonly Word ShopStep = new("shop_step", "a step that the shop does the same way whatever it makes",
+        Field.Must("shop_step", Holds.Name, "its name in the shop's table"), Field.When);
+
+    public static ImmutableArray<Word> Words { get; } = [Say, Hold, ShopStep];
 
     public static Holds Cautions { get; } = Holds.ListOf(Holds.AnyOf(Holds.Name, Holds.Group(Caution)));
 
@@ -30,10 +33,23 @@ internal static class StepReader
         foreach (var item in reading.Items(section))
         {
             if (item is not MappingNode || Reading.IsChosen(item)) found.Add(new([], new(reading.Chosen(item, reading.Sentence), false, [])));
-            else if (reading.TryOpen(item, "A step of the work", Words, out var own, out var word))
+            else if (!reading.TryOpen(item, "A step of the work", Words, out var own, out var word)) continue;
+            else if (word == ShopStep) found.Add(new(reading.When(own), ReadShopStep(own, shop, reading)));
+            else
                 found.Add(new(reading.When(own), new(reading.ChosenSentence(own, word.Name), word == Hold, ReadCautions(own, shop, reading))));
         }
         return found.ToImmutable();
+    }
+
+    private static StepRecipe ReadShopStep(Fields fields, ShopTables shop, Reading reading)
+    {
+        var (text, cautions) = ("", ImmutableArray<string>.Empty);
+        if (fields.RequiredText("shop_step", out var name))
+        {
+            if (shop.Steps.TryGetValue(name.Text, out var step)) (text, cautions) = (step.Text, step.Cautions);
+            else reading.Complain(Wordings.UnknownShopStep(name.Place, name.Text, shop.Steps.Keys));
+        }
+        return new(Chosen<FilledText>.Always(FilledText.Plain(text), fields.Place), false, cautions);
     }
 
     public static ImmutableArray<Conditional<string>> ReadCautions(Node section, ShopTables shop, Reading reading)

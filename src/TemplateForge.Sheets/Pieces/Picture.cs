@@ -87,6 +87,7 @@ internal static class Picture
         var area = new Box(drawn.Min - new Vector(beside, Aside * reduction), drawn.Max + new Vector(beside, Aside * reduction));
         var drawing = new PieceDrawing(piece, lines, reduction, area);
         drawing.AddTackNumbers();
+        drawing.AddRunNumbers();
         drawing.AddDatumLetters(height: 1.5 * textHeight, withHoles: false);
         drawing.AddDimensions(firstCheck);
         drawing.AddWarnings(firstWarning);

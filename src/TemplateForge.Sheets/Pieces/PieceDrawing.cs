@@ -71,6 +71,13 @@ internal sealed class PieceDrawing
         }
     }
 
+    /// <summary>The number of each run of weld, beside its arrow; none where the arrows are not drawn.</summary>
+    public void AddRunNumbers()
+    {
+        if (!JoiningLines.AreShown(_piece, _unit)) return;
+        foreach (var run in _piece.WeldSeams.SelectMany(s => s.Runs)) Place(JoiningLines.Number(run, _unit), JoiningLines.PlaceOfNumber(_piece, run, _unit));
+    }
+
     // Square to the edge that is tacked, so that the number of a strip's end does not stand where it is measured.
     private Vector OutwardsAt(Point tack)
     {
@@ -184,6 +191,8 @@ internal sealed class PieceDrawing
             if (guide.Along.IsEmpty) continue;
             AddName(guide.Label, guide.Along.Contours[^1].Segments, toTheLeft: false);
         }
+        foreach (var strip in _piece.ZincStrips.Where(z => !z.Limits.IsEmpty))
+            AddName(Wording.BareToHere, strip.Limits.MaxBy(l => l.Length)!.Segments, toTheLeft: false);
     }
 
     /// <summary>The word in the part that falls away.</summary>

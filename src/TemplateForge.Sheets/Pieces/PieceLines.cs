@@ -36,6 +36,8 @@ internal static class PieceLines
         board.Add(LineKinds.CentreLine, CentreLines(piece).Select(Stroke));
         board.Add(LineKinds.CentreLine, CentresOfHoles(piece, unit));
         board.Add(LineKinds.Guide, piece.GuideLines.SelectMany(g => g.Along.Contours).Select(c => new ClosedStroke(c)));
+        board.Add(LineKinds.Guide, JoiningLines.ZincLimits(piece));
+        board.Add(LineKinds.WeldRun, JoiningLines.Runs(piece, unit));
         PutMarkedOn(board, piece);
         foreach (var datum in piece.Datums) board.Add(LineKinds.Datum, DatumMarks(datum, unit));
         foreach (var tack in piece.Tacks) board.Add(LineKinds.Tack, TackMarks(piece, tack, unit));

@@ -232,6 +232,14 @@ internal sealed record CoverBlocks(Modification Modification, double Height)
         }
     }
 
+    /// <summary>How it is joined, piece by piece: zinc that comes off, runs of weld in their order.</summary>
+    public Block Joining(double width)
+    {
+        var joined = Modification.Pieces.Where(p => !Wording.JoiningOf(p).IsEmpty).ToList();
+        return Block.Stacked(Height * 0.75, joined.SelectMany(p => Wording.JoiningOf(p).Select(words =>
+            Block.Text(joined.Count == 1 ? words : $"{p.Title}. {words}", width, Height))));
+    }
+
     /// <summary>What a foreman would say, with the number that stands on the template.</summary>
     public Block Warnings(double width)
     {

@@ -34,6 +34,7 @@ internal sealed record PieceTemplate(Piece Piece, Board Lines, TilePlan Plan, Bo
         drawing.KeepWithin(windows);
         foreach (var tile in plan.Tiles) drawing.KeepFree(FurnitureInWindow(plan, tile));
         drawing.AddTackNumbers();
+        drawing.AddRunNumbers();
         drawing.AddDatumLetters(height: 5, withHoles: true);
         drawing.AddDimensions(firstNumber);
         drawing.Place(TitleBlock.Of(modification, piece), PlaceOfTitle(piece));

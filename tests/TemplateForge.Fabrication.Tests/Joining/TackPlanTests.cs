@@ -84,6 +84,18 @@ public class TackPlanTests
     public void The_number_of_plug_holes_comes_nearest_to_their_pitch(double radius, double pitch, int count) =>
         Assert.Equal(count, EvenSpacing.CountNearest(Outline.Circle(Point.Origin, radius), pitch));
 
+    // From the middle, so that a sheet that swells is driven outwards: common practice, no source.
+    [Fact]
+    public void Welds_over_a_region_begin_in_its_middle_and_never_come_next_to_the_one_before_while_there_is_room()
+    {
+        var places = HolePattern.Over(Region.Of(Outline.Rectangle(new(new(0, 0), new(200, 120)))), 30, 15, staggered: true);
+        var tacks = TackPlan.FromTheMiddle(places);
+        Assert.Equal(places.Order(Comparer<Point>.Create((a, b) => (a.X, a.Y).CompareTo((b.X, b.Y)))), tacks.Select(t => t.At).Order(Comparer<Point>.Create((a, b) => (a.X, a.Y).CompareTo((b.X, b.Y)))));
+        Assert.True(tacks[0].At.DistanceTo(new(100, 60)) <= places.Min(p => p.DistanceTo(new(100, 60))) + 1e-6);
+        var half = tacks[..(tacks.Length / 2)];
+        Assert.All(half.Zip(half.Skip(1)), pair => Assert.True(pair.First.At.DistanceTo(pair.Second.At) > 40));
+    }
+
     private static string OClock(Point at)
     {
         var hour = (int)Math.Round(Math.Atan2(at.X, at.Y) / (Math.PI / 6));
