@@ -42,7 +42,7 @@ internal sealed record TorchPaths
         var part = WithStopHoles(piece.Shape, piece.Cutting.StopHole, drilled, troubles);
         part = WithoutDrilledHoles(part, piece.Cutting.DrillUpTo, leastHole, drilled);
         var grown = kerf > 0 ? part.Offset(kerf / 2) : part;
-        var (closed, open) = Split(grown, piece, runOut);
+        var (closed, open) = Split(grown, part, piece, kerf, runOut);
         foreach (var hole in HolesIn(part))
         {
             if (hole.Offset(-leastHole / 2).IsEmpty && leastHole > kerf && !hole.Offset(-kerf / 2).IsEmpty)
@@ -56,10 +56,16 @@ internal sealed record TorchPaths
     private static IEnumerable<Region> HolesIn(Region part) =>
         part.Contours.Where(c => !c.IsCounterClockwise).Select(c => Region.Of(c).Subtract(part));
 
-    private static (ImmutableArray<Contour> Closed, ImmutableArray<Path> Open) Split(Region grown, Piece piece, double runOut)
+    // A finish line may run out along the panel's edge, as a rounded mouth does. Its path then leaves the panel long before it, so what
+    // counts is the panel and the strip beside the line, square at its ends: whichever reaches further.
+    private static (ImmutableArray<Contour> Closed, ImmutableArray<Path> Open) Split(Region grown, Region part, Piece piece, double kerf, double runOut)
     {
         if (piece.Kind != PieceKind.CutAway) return (grown.Contours, []);
-        var runs = grown.Contours.SelectMany(c => c.PartsInside(piece.Before)).ToList();
+        var strips = kerf > 0
+            ? part.Contours.SelectMany(c => c.PartsInside(piece.Before)).Where(l => !l.IsClosed()).Select(l => l.Slot(kerf + WorthAWord, PathEnds.Flat))
+            : [];
+        var reach = Combination.Union([piece.Before, .. strips]);
+        var runs = grown.Contours.SelectMany(c => c.PartsInside(reach)).ToList();
         return (
             [.. runs.Where(r => r.IsClosed()).Select(r => new Contour(r.Segments))],
             [.. runs.Where(r => !r.IsClosed()).Select(r => CutLines.WithRunOuts(r, runOut))]);

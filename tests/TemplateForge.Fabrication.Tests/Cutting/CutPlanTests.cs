@@ -198,6 +198,18 @@ public class CutPlanTests
         Assert.True(cut.Pierce.Y < -9 && cut.Path.End.Y < -9);
     }
 
+    // A mouth rounded by 20 runs out along the panel's edge: the path follows it to its very end, half a kerf off the edge.
+    [Fact]
+    public void A_rounded_mouth_is_cut_to_its_end_though_the_path_has_left_the_panel()
+    {
+        var opening = Region.Of(Outline.Rectangle(new(new(70, -10), new(130, 60))));
+        var sharp = Pieces.CutAway(opening, roughAllowance: 0);
+        var piece = sharp with { Shape = sharp.Shape.RoundedCorners(20, p => p.Y < 1 && p.X is > 60 and < 140).Region };
+        var cut = Assert.Single(CutPlan.Of(piece, Torch, kerf: 6, runOut: 10).Cuts);
+        Assert.Equal(3, cut.Path.Segments.Min(s => s.DistanceTo(new Point(50, 0))), 1e-6);
+        Assert.Equal(3, cut.Path.Segments.Min(s => s.DistanceTo(new Point(150, 0))), 1e-6);
+    }
+
     // A washer in the hole of a plate: its own hole, itself, the hole round it, the plate.
     [Fact]
     public void Holes_come_before_the_outline_round_them_and_nested_parts_inner_first()
