@@ -15,7 +15,8 @@ from record import jobs_in
 from verdicts import Verdicts
 
 LENGTH = 1e-6  # mm
-CUT, DATUM = "CUT", "DATUM"
+CUT, DATUM, EDGE, DRILL = "CUT", "DATUM", "FINISHED-EDGE", "DRILL"
+KERF = 0.01  # mm: how near the slot's edge comes to the finished edge, and how far it may reach over it
 
 
 def line_of(entity):
@@ -62,23 +63,89 @@ def refusals(path, piece):
             yield from differs(f"bounds: {name}", found[axis], said[axis], LENGTH)
     if (sum(not c.closed for c in cuts), sum(c.closed for c in cuts)) != (wanted["open"], wanted["closed"]):
         yield f"open: {sum(not c.closed for c in cuts)} open and {sum(c.closed for c in cuts)} closed"
+    edges = cuts
+    if piece.plan:
+        # The course of a torch is open, so the finished edge has a layer of its own.
+        edges = [line_of(e) for e in entities if e.dxf.layer == EDGE]
+        yield from kerf_refusals(cuts, edges, piece, [line_of(e) for e in entities if e.dxf.layer == DRILL and e.dxftype() == "CIRCLE"])
     if piece.kind != "cut away":
-        area = sum(abs(c.area()) for c in cuts) if len(cuts) == 1 else max(abs(c.area()) for c in cuts) * 2 - sum(abs(c.area()) for c in cuts)
+        area = sum(abs(c.area()) for c in edges) if len(edges) == 1 else max(abs(c.area()) for c in edges) * 2 - sum(abs(c.area()) for c in edges)
         yield from differs("area", area, piece.json["area"], LENGTH * piece.json["boundary"])
     # The finish line's own corners, in their places: a mirror image has others.
     for line in piece.finish:
         for x, y, _ in line.vertices:
-            if not on_a_cut((x, y), cuts):
+            if not on_a_cut((x, y), edges):
                 yield f"vertices: none at {x}, {y}"
                 break
-    for i, a in enumerate(s for c in cuts for s in c.segments):
-        for b in [s for c in cuts for s in c.segments][i + 1:]:
-            if overlap(a, b) > 1e-4:
+    every = [(n, s) for n, c in enumerate(cuts) for s in c.segments]
+    for i, (of_a, a) in enumerate(every):
+        for of_b, b in every[i + 1:]:
+            # An overcut runs over its own beginning.
+            if overlap(a, b) > 1e-4 and not (piece.plan and of_a == of_b):
                 yield f"doubled: {a.start} to {a.end}"
     circles = [(e.dxf.center.x, e.dxf.center.y, 2 * e.dxf.radius) for e in entities if e.dxf.layer == DATUM and e.dxftype() == "CIRCLE"]
     for label, (x, y), diameter in piece.datums:
         if diameter and not any(math.dist((x, y), c[:2]) <= LENGTH and abs(c[2] - diameter) <= LENGTH for c in circles):
             yield f"datum: no mark for {label} at {x}, {y}"
+
+
+def chords(lines, step=0.4):
+    """Points along lines, no farther apart than a step."""
+    points = []
+    for segment in (s for line in lines for s in line.segments):
+        (x0, y0), (x1, y1) = segment.start, segment.end
+        count = max(2, math.ceil(math.dist(segment.start, segment.end) * (1.6 if segment.bulge else 1) / step))
+        if not segment.bulge:
+            points += [(x0 + (x1 - x0) * i / count, y0 + (y1 - y0) * i / count) for i in range(count + 1)]
+            continue
+        (cx, cy), r = segment.centre, segment.radius
+        a0 = math.atan2(y0 - cy, x0 - cx)
+        points += [(cx + r * math.cos(a0 + segment.sweep * i / count), cy + r * math.sin(a0 + segment.sweep * i / count)) for i in range(count + 1)]
+    return points
+
+
+def distance(point, segments):
+    """From a point to the nearest of some lines and arcs."""
+    least = math.inf
+    for segment in segments:
+        (x0, y0), (x1, y1) = segment.start, segment.end
+        if segment.bulge:
+            (cx, cy), a0 = segment.centre, math.atan2(y0 - segment.centre[1], x0 - segment.centre[0])
+            turn = (math.atan2(point[1] - cy, point[0] - cx) - a0) * (1 if segment.sweep > 0 else -1) % (2 * math.pi)
+            if turn <= abs(segment.sweep):
+                least = min(least, abs(math.dist(point, (cx, cy)) - segment.radius))
+        else:
+            along = ((point[0] - x0) * (x1 - x0) + (point[1] - y0) * (y1 - y0)) / ((x1 - x0) ** 2 + (y1 - y0) ** 2)
+            if 0 <= along <= 1:
+                least = min(least, math.dist(point, (x0 + along * (x1 - x0), y0 + along * (y1 - y0))))
+        least = min(least, math.dist(point, segment.start), math.dist(point, segment.end))
+    return least
+
+
+def kerf_refusals(cuts, edges, piece, drilled):
+    """The slot keeps off the finished edge, and comes to it wherever the plan does not say that it is drilled, held or out of reach."""
+    half = piece.plan["kerf"] / 2
+    if len(cuts) != len(piece.plan["cuts"]):
+        yield f"kerf: {len(cuts)} cuts of {len(piece.plan['cuts'])}"
+    for found, said in zip(cuts, piece.plan["cuts"]):
+        if math.dist(found.segments[0].start, said["from"]) > LENGTH or math.dist(found.segments[-1].end, said["to"]) > LENGTH:
+            yield f"order: a cut from {found.segments[0].start}, but job.json says {said['from']}"
+    if piece.plan["kerf_from"] == "controller":
+        return
+    walls = [s for e in edges for s in e.segments if not any(abs(distance(s.start, d.segments)) <= LENGTH for d in drilled)]
+    nearest = min((distance(p, walls) for p in chords(cuts)), default=half)
+    if nearest < half - KERF:
+        yield f"kerf: the slot reaches {half - nearest} mm over the finished edge"
+    course = [s for c in cuts for s in c.segments]
+    spared = [(t["at"], max(3 * half, 1.0) + t["size"]) for t in piece.plan["not_cut"]]
+    for segment in walls:
+        middle = chords([Line((segment,), False)])[1:-1]
+        for point in middle[::5]:
+            if any(math.dist(point, at) <= reach for at, reach in spared):
+                continue
+            if distance(point, course) > half + KERF:
+                yield f"kerf: the slot does not come to {point}"
+                return
 
 
 def on_a_cut(point, cuts):
@@ -127,6 +194,11 @@ def mirrored(modelspace):
         circle.dxf.center = (-circle.dxf.center.x, circle.dxf.center.y)
 
 
+def aside(modelspace):
+    for entity in (e for e in modelspace if e.dxf.layer == CUT):
+        entity.transform(Matrix44.translate(0.05, 0.05, 0))
+
+
 def doubled(modelspace):
     cut = next(e for e in modelspace if e.dxf.layer == CUT)
     modelspace.add_entity(cut.copy())
@@ -140,13 +212,16 @@ def main(folder):
             path = record.folder / piece.cut["file"]
             name = f"{record.folder.relative_to(folder)}/{path.name}"
             verdicts.of(f"{name} is read with nothing to repair, and is what job.json says", refusals(path, piece))
-            if piece.kind in tried:
+            kind = (piece.kind, bool(piece.plan))
+            if kind in tried:
                 continue
-            tried.add(piece.kind)
+            tried.add(kind)
             with tempfile.TemporaryDirectory() as there:
                 verdicts.refused(f"{name} scaled by 1.001", refusals(changed(path, scaled, there), piece), "length")
                 verdicts.refused(f"{name} with a doubled line", refusals(changed(path, doubled, there), piece), "doubled")
-                if piece.kind == "cut away":
+                if piece.plan:
+                    verdicts.refused(f"{name} with its cuts 0.05 mm aside", refusals(changed(path, aside, there), piece), "kerf")
+                elif piece.kind == "cut away":
                     verdicts.refused(f"{name} mirrored", refusals(changed(path, mirrored, there), piece), "vertices")
     verdicts.end()
 

@@ -35,6 +35,7 @@ class Piece:
         self.name, self.kind = json_piece["name"], json_piece["kind"]
         self.finish = [Line.of(line["vertices"], line["closed"]) for line in json_piece["finish"]]
         self.cut = json_piece.get("cut")
+        self.plan = json_piece.get("plan")
         self.datums = [(d["label"], tuple(d["at"]), d["diameter"]) for d in json_piece["datums"]]
 
 

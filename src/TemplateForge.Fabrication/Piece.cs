@@ -92,6 +92,12 @@ public sealed record Piece
     public ImmutableArray<Label> Labels { get; init; } = [];
     public ImmutableArray<string> Notes { get; init; } = [];
 
+    /// <summary>What it asks of whoever cuts it on a machine.</summary>
+    public CuttingWishes Cutting { get; init; } = CuttingWishes.None;
+
+    /// <summary>How a machine cuts it, once somebody has said which; made last, so a mirror image has none.</summary>
+    public CutPlan Planned { get; init; } = CutPlan.None;
+
     /// <summary>This piece for the other hand: everything but its words in mirror image, left and right exchanged.</summary>
     public Piece Mirrored()
     {
@@ -117,6 +123,8 @@ public sealed record Piece
             Checks = [.. Checks.Select(c => c with { From = mirror.Of(c.From), To = mirror.Of(c.To) })],
             Dimensions = [.. Dimensions.Select(d => d with { From = mirror.Of(d.From), To = mirror.Of(d.To) })],
             Labels = [.. Labels.Select(l => l with { At = mirror.Of(l.At) })],
+            Cutting = Cutting with { TabsAt = [.. Cutting.TabsAt.Select(mirror.Of)] },
+            Planned = CutPlan.None,
         };
     }
 }

@@ -23,9 +23,10 @@ public sealed class Job
         Hand measuredOn,
         ShopTables shop,
         Paper paper,
+        string cutter,
         CancellationToken cancellation)
     {
-        (Request, Profile, Modification, MeasuredOn, Paper) = (request, profile, modification, measuredOn, paper);
+        (Request, Profile, Modification, MeasuredOn, Paper, Cutter) = (request, profile, modification, measuredOn, paper, cutter);
         var files = ImmutableArray.CreateBuilder<NamedBytes>();
         foreach (var file in Drawn(shop))
         {
@@ -41,6 +42,10 @@ public sealed class Job
     public Modification Modification { get; }
     public Hand MeasuredOn { get; }
     public Paper Paper { get; }
+
+    /// <summary>Name of what cuts the pieces, or <c>none</c>; empty where nobody has said.</summary>
+    public string Cutter { get; }
+
     public ImmutableArray<NamedBytes> Files { get; }
 
     /// <summary>Name of the folder for this hand where a set has both.</summary>
@@ -48,6 +53,9 @@ public sealed class Job
 
     /// <summary>Name of the file from which a table cuts a piece.</summary>
     public static string CutFileOf(Piece piece) => $"{piece.Name}-cut.dxf";
+
+    /// <summary>The same as a drawing, where a plan says what the machine does.</summary>
+    public static string CutPictureOf(Piece piece) => $"{piece.Name}-cut.svg";
 
     /// <summary>Whether a table can cut the piece; paper is only held against the work.</summary>
     public static bool IsCut(Piece piece) => piece.Kind != PieceKind.Paper;
@@ -58,8 +66,9 @@ public sealed class Job
         yield return new("template.pdf", $"paper template, full size, {Pages(template)} of {Paper.Name}", Bytes(PdfWriter.Write(template)));
         foreach (var piece in Modification.Pieces.Where(IsCut))
         {
-            var cut = DxfWriter.Write(CutSheet.Of(Modification, piece));
-            yield return new(CutFileOf(piece), $"cut for a table, {Size(piece)}", Bytes(cut));
+            var cut = CutSheet.Of(Modification, piece);
+            yield return new(CutFileOf(piece), $"cut for a table, {Size(piece)}{KerfOf(piece.Planned)}", Bytes(DxfWriter.Write(cut)));
+            if (!piece.Planned.IsNone) yield return new(CutPictureOf(piece), "the same as SVG, full size", Bytes(SvgWriter.Write(cut, piece.Title, PreviewMargin)));
         }
 
         var preview = Preview.Of(Modification);
@@ -70,13 +79,17 @@ public sealed class Job
         yield return new("job-sheet.pdf", work, Bytes(PdfWriter.Write(sheet)));
     }
 
+    private static string KerfOf(CutPlan plan) => plan.IsNone ? ""
+        : plan.Cutter.Compensates ? $", for the {plan.Cutter.Title}, which allows for its kerf"
+        : string.Create(System.Globalization.CultureInfo.InvariantCulture, $", for the {plan.Cutter.Title}, kerf {plan.Kerf:0.###} mm allowed for");
+
     private static ImmutableArray<byte> Bytes(byte[] written) => [.. written];
 
     private static string Pages(Document document) => document.Pages.Length == 1 ? "1 page" : $"{document.Pages.Length} pages";
 
     private static string Size(Piece piece)
     {
-        var cuts = Geometry.Box.Around(piece.TableCuts(CutSheet.RunOut).Select(cut => cut.Bounds));
+        var cuts = Geometry.Box.Around(CutSheet.Cuts(piece).Select(cut => cut.Bounds));
         return $"{cuts.Width:0.0} × {cuts.Height:0.0} mm";
     }
 }

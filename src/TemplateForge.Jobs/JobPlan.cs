@@ -15,10 +15,12 @@ public sealed class JobPlan
     private readonly ShopTables shop;
     private readonly Hand measuredOn;
     private readonly Paper paper;
+    private readonly string cutter;
 
-    private JobPlan(JobRequest request, ShopTables shop, Profile profile, Hand measuredOn, Paper paper, ImmutableArray<Modification> modifications)
+    private JobPlan(
+        JobRequest request, ShopTables shop, Profile profile, Hand measuredOn, Paper paper, string cutter, ImmutableArray<Modification> modifications)
     {
-        (this.request, this.shop, this.measuredOn, this.paper) = (request, shop, measuredOn, paper);
+        (this.request, this.shop, this.measuredOn, this.paper, this.cutter) = (request, shop, measuredOn, paper, cutter);
         (Profile, Modifications) = (profile, modifications);
     }
 
@@ -36,12 +38,14 @@ public sealed class JobPlan
         plan = null;
         if (!ShopReader.TryRead(request.ShopFiles, complaints, out var shop)) return false;
         var paperIsKnown = TryChoosePaper(request.Paper, shop, complaints, out var paper);
+        var cutterIsKnown = ChosenCutter.TryChoose(request, shop, complaints, out var cutter);
         if (!Profile.TryRead(request.Profile, shop, complaints, out var profile)) return false;
         var handsAreKnown = TryChooseHands(request, profile, complaints, out var hands, out var measuredOn);
         // Tried even where something is wrong already, so that what is wrong with the values is told as well.
         if (!TryMakeModifications(profile, request.Settings, hands, measuredOn, complaints, out var modifications)) return false;
-        if (!paperIsKnown || !handsAreKnown) return false;
-        plan = new(request, shop, profile, measuredOn, paper!, modifications);
+        if (!paperIsKnown || !handsAreKnown || !cutterIsKnown) return false;
+        if (!TryPlanCuts(cutter!, ref modifications, complaints)) return false;
+        plan = new(request, shop, profile, measuredOn, paper!, cutter!.Recorded, modifications);
         return true;
     }
 
@@ -49,7 +53,19 @@ public sealed class JobPlan
     /// <param name="cancellation">Stops the work between two drawings.</param>
     /// <exception cref="OperationCanceledException">The work was stopped.</exception>
     public JobSet Drawn(CancellationToken cancellation) =>
-        new([.. Modifications.Select(modification => new Job(request, Profile, modification, measuredOn, shop, paper, cancellation))]);
+        new([.. Modifications.Select(modification => new Job(request, Profile, modification, measuredOn, shop, paper, cutter, cancellation))]);
+
+    private static bool TryPlanCuts(ChosenCutter cutter, ref ImmutableArray<Modification> modifications, ICollection<Complaint> complaints)
+    {
+        var (planned, found) = (ImmutableArray.CreateBuilder<Modification>(), new List<Complaint>());
+        foreach (var modification in modifications)
+            if (cutter.TryPlan(modification, found, out var made)) planned.Add(made);
+        // What nobody has measured for one hand nobody has for the other.
+        foreach (var complaint in found.Distinct()) complaints.Add(complaint);
+        if (found.Count > 0) return false;
+        modifications = planned.ToImmutable();
+        return true;
+    }
 
     private static bool TryChoosePaper(Choice choice, ShopTables shop, ICollection<Complaint> complaints, [MaybeNullWhen(false)] out Paper paper)
     {

@@ -20,4 +20,10 @@ public sealed record JobRequest
 
     /// <summary>A name from the shop's table of papers; open for what is usually in the printer.</summary>
     public Choice Paper { get; init; }
+
+    /// <summary>A name from the shop's table of cutters, or <c>none</c>; open for the one that the shop usually cuts with, if any.</summary>
+    public Choice Cutter { get; init; }
+
+    /// <summary>Width of the cutter's slot, as somebody measured it for this job; open for what the shop's table says.</summary>
+    public Choice Kerf { get; init; }
 }

@@ -6,7 +6,7 @@ using TemplateForge.Notation;
 namespace TemplateForge.Jobs;
 
 /// <summary>Every complaint that this project makes, a function each.</summary>
-internal static class Wordings
+internal static partial class Wordings
 {
     // Choices
 

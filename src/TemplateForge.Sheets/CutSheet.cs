@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using TemplateForge.Drawing;
 using TemplateForge.Fabrication;
 using TemplateForge.Geometry;
@@ -5,7 +6,8 @@ using TemplateForge.Geometry;
 namespace TemplateForge.Sheets;
 
 /// <summary>A piece for a cutting table: the cut, marks to lay it by, and notes clear of it.</summary>
-/// <remarks>Only layer CUT is cut. Inner cuts come before outer ones; an open cut runs on and off past the panel's edge.</remarks>
+/// <remarks>Only layer CUT is cut. Inner cuts come before outer ones; an open cut runs on and off past the panel's edge. Where the piece has a
+/// plan, CUT is the course of the torch in its order, leads and all, and the finished edge stands on a layer of its own.</remarks>
 public static class CutSheet
 {
     /// <summary>How far past the panel's edge an open cut begins and ends, in mm.</summary>
@@ -14,10 +16,15 @@ public static class CutSheet
     private const double NotesBelow = 20;
     private const double LeastNotesWidth = 160;
 
+    /// <summary>What is on layer CUT, in the order in which it is cut.</summary>
+    public static ImmutableArray<Path> Cuts(Piece piece) =>
+        piece.Planned.IsNone ? piece.TableCuts(RunOut) : [.. piece.Planned.Cuts.Select(c => c.Path)];
+
     public static LineDrawing Of(Modification modification, Piece piece)
     {
         var board = new Board();
-        board.Add(LineKinds.Finish, piece.TableCuts(RunOut).Select(PieceLines.Stroke));
+        if (piece.Planned.IsNone) board.Add(LineKinds.Finish, Cuts(piece).Select(PieceLines.Stroke));
+        else PlanLines.PutOn(board, piece, unit: 1);
         PieceLines.PutMarkedOn(board, piece);
         board.Add(LineKinds.PanelEdge, piece.Edges.Select(PieceLines.Stroke));
         foreach (var datum in piece.Datums) board.Add(LineKinds.Datum, PieceLines.DatumMarks(datum, unit: 1));
@@ -39,8 +46,9 @@ public static class CutSheet
         {
             $"{piece.Title}. {Wording.ProfileOf(modification)}",
             $"{Wording.HandOf(modification)}. {Wording.FaceUpOf(piece)}",
-            $"{Wording.MakingOf(piece)}. Unit: mm. {Wording.NoKerf} Only layer CUT is cut.",
+            $"{Wording.MakingOf(piece)}. Unit: mm. {Wording.KerfOf(piece.Planned)} Only layer CUT is cut.",
         };
+        notes.AddRange(Wording.WaysOf(piece.Planned));
         if (!piece.Bends.IsEmpty) notes.Add(Wording.PencilOnly);
         if (piece.Kind == PieceKind.CutAway) notes.Add(Wording.NotOnATable);
         notes.AddRange(piece.Notes.Where(n => !notes.Contains(n)));

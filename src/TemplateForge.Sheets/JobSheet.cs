@@ -31,11 +31,14 @@ public static class JobSheet
         {
             if (TryLayOut(modification, frame, size, out var board)) return OnePage(modification, paper, board);
         }
-        return Titled(modification, [.. PageFlow.Pages(modification, paper, [frame], RunningOn * 2.2, RunOn(modification, frame))]);
+        return Titled(modification, [.. PageFlow.Pages(modification, paper, [frame], RunningOn * 2.2, RunOn(modification, frame)), .. Plans(modification, paper)]);
     }
 
     private static Document OnePage(Modification modification, Paper paper, Board board) =>
-        Titled(modification, [PageFlow.Page(modification, paper, board)]);
+        Titled(modification, [PageFlow.Page(modification, paper, board), .. Plans(modification, paper)]);
+
+    private static IEnumerable<Page> Plans(Modification modification, Paper paper) =>
+        new PlanBlocks(modification, RunningOn).Pages(paper, new Box(Point.Origin, new(paper.Width, paper.Height)).Grown(-paper.Margin - Border));
 
     private static Document Titled(Modification modification, ImmutableArray<Page> pages) => new(
         modification.Title,
@@ -62,6 +65,7 @@ public static class JobSheet
             blocks.Section("Warnings", blocks.Warnings(frame.Width)),
             blocks.Section("Check by rule before cutting", blocks.Checks(frame.Width)),
             blocks.Section("Material", blocks.CutList(frame.Width)),
+            blocks.Section("Cutting", new PlanBlocks(modification, RunningOn).Summary(frame.Width)),
             blocks.Section("Bends, in this order", blocks.Bends(frame.Width)),
             blocks.Section("Values used: confirm, then tick", blocks.Values(frame.Width, toConfirm: true)),
             blocks.Section("Welding", blocks.Joining(frame.Width)),
@@ -89,6 +93,7 @@ public static class JobSheet
             blocks.Section("Warnings", blocks.Warnings(right)),
             blocks.Section("Check by rule before cutting", blocks.Checks(right)),
             blocks.Section("Material", blocks.CutList(right)),
+            blocks.Section("Cutting", new PlanBlocks(modification, size).Summary(right)),
             blocks.Section("Bends, in this order", blocks.Bends(right)),
             blocks.Section("Welding", blocks.Joining(right)),
             blocks.Section("The work in order", blocks.Steps(right)),

@@ -26,6 +26,10 @@ internal static class LineKinds
     public static LineKind CentreLine { get; } = new("CENTRE-LINE", new(0.18, [8, 1.5, 1, 1.5], Colour.Black), "centre line");
     public static LineKind Guide { get; } = new("GUIDE", new(0.25, [4, 2], Colour.Black), "guide line: to see, not to cut");
     public static LineKind Break { get; } = new("BREAK-LINE", Pen.Solid(0.18, Colour.Black), "the panel goes on past here");
+    public static LineKind Move { get; } = new("MOVE", new(0.18, [1.2, 1.2], Colour.Black), "");
+    public static LineKind FinishedEdge { get; } = new("FINISHED-EDGE", Pen.Solid(0.18, Grey), "");
+    public static LineKind Drill { get; } = new("DRILL", Pen.Solid(0.25, Colour.Black), "");
+    public static LineKind Pierce { get; } = new("PIERCE", Pen.Solid(0.25, Colour.Black), "");
     public static LineKind Dimension { get; } = new("DIMENSION", Pen.Solid(0.18, Colour.Black), "distance to check by rule, in mm");
     public static LineKind Frame { get; } = new("FRAME", Pen.Solid(0.18, Colour.Black), "");
     public static LineKind Note { get; } = new("NOTE", Pen.Solid(0.22, Colour.Black), "");
@@ -54,6 +58,7 @@ internal static class LineKinds
     [
         Demonstration, Shade, Waste, CentreLine, Guide, Break, Dimension, Frame, Warning, Arrow, Note, Heading, BendTangent, Sight, Generator, Tack, Datum, PanelEdge,
         Demonstration, Shade, Waste, CentreLine, Guide, Break, Dimension, Frame, Warning, Arrow, Note, Heading, BendTangent, Sight, WeldRun, Tack, Datum, PanelEdge,
+        Demonstration, Shade, Waste, CentreLine, Guide, Break, Move, FinishedEdge, Drill, Pierce, Dimension, Frame, Warning, Arrow, Note, Heading, BendTangent, Sight, Tack, Datum, PanelEdge,
         Bend, Scribe, RoughCut, Finish,
     ];
 }

@@ -56,6 +56,9 @@ public static class ShopReader
         habits.RequiredText("paper", out var usual);
         var usualPaper = papers.Select(p => p.Paper).FirstOrDefault(p => p.Name == usual.Text);
         if (usualPaper is null) complaints.Add(Wordings.UnknownPaper(usual.Place, usual.Text, papers.Select(p => p.Paper.Name)));
+        var hasCutter = habits.OptionalText("cutter", out var cutter);
+        if (hasCutter && !machines.Cutters.ContainsKey(cutter.Text))
+            complaints.Add(Wordings.UnknownCutter(cutter.Place, cutter.Text, machines.Cutters.Keys.Order(StringComparer.Ordinal)));
         habits.Done();
         if (complaints.Count == before) CheckRoom(papers, overlap, complaints);
         if (complaints.Count > before || usualPaper is null) return false;
@@ -70,6 +73,7 @@ public static class ShopReader
             Materials = materials,
             NamedBrakes = machines.Brakes,
             Cutters = machines.Cutters,
+            UsualCutter = hasCutter ? cutter.Text : "",
             Processes = processes,
             Bolts = fasteners.Bolts,
             Rivets = fasteners.Rivets,

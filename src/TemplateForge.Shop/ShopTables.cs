@@ -33,6 +33,9 @@ public sealed record ShopTables
     /// <summary>What cuts sheet, by name.</summary>
     public ImmutableDictionary<string, Cutter> Cutters { get; init; } = ImmutableDictionary<string, Cutter>.Empty;
 
+    /// <summary>Name of the cutter that is used unless somebody says otherwise; empty where cut files show finished edges.</summary>
+    public string UsualCutter { get; init; } = "";
+
     /// <summary>Welding processes by name.</summary>
     public ImmutableDictionary<string, WeldingProcess> Processes { get; init; } = ImmutableDictionary<string, WeldingProcess>.Empty;
 

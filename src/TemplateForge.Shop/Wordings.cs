@@ -4,7 +4,7 @@ using TemplateForge.Notation;
 namespace TemplateForge.Shop;
 
 /// <summary>Every sentence with which a shop's tables are complained of.</summary>
-public static class Wordings
+public static partial class Wordings
 {
     public static Complaint UnknownCaution(Place place, string name, IEnumerable<string> known) =>
         place.Complain($"{name} is no caution of the shop.", $"Choose one of {string.Join(", ", known.Order(StringComparer.Ordinal))}.");

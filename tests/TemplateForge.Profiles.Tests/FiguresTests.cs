@@ -49,10 +49,13 @@ public class FiguresTests
     private static LineDrawing Drawing(string name, string yaml, string shape)
     {
         if (name == "steps") return Figure.Of(TheLibrary.Read(TheLanguagePage.Whole(yaml, [])).Make().Steps, width: 100);
+        if (name == "cutting") return Figure.OfPlan(Planned(TheLibrary.Read(TheLanguagePage.Whole(yaml, [])).Make().Pieces[0]), width: 150, height: 110);
         return name.StartsWith("edge-", StringComparison.Ordinal)
             ? Figure.Of(OnItsEdge(yaml, shape), width: 60, height: 40)
             : Figure.Of(Piece(yaml, shape), width: 150, height: 110);
     }
+
+    private static Piece Planned(Piece piece) => piece.CutBy(TheLibrary.Shop.Cutters["plasma-table"], kerf: 1.5, isGiven: true, runOut: 10);
 
     // A piece of the example, or one that is cut from the blank with the section's name before it.
     private static EdgeView OnItsEdge(string yaml, string section)

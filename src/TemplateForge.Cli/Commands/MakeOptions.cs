@@ -29,6 +29,18 @@ internal sealed class MakeOptions
         HelpName = "name",
     };
 
+    public Option<string> Cutter { get; } = new("--cutter")
+    {
+        Description = "What cuts the pieces: plasma-table, router and what else the shop's table has; the cut files then carry the torch's path.",
+        HelpName = "name|none",
+    };
+
+    public Option<string> Kerf { get; } = new("--kerf")
+    {
+        Description = "The width of its slot as you measured it for this job, in place of the shop's table.",
+        HelpName = "length",
+    };
+
     public Option<string> Shop { get; } = CommonOptions.Shop();
 
     public Option<string> JobFile { get; } = new("--job")
@@ -53,5 +65,5 @@ internal sealed class MakeOptions
     public Option<bool> Json { get; } = CommonOptions.Json();
 
     /// <summary>The options that a value follows.</summary>
-    public IReadOnlyList<Option> Valued => [Set, Hand, MeasuredOn, Paper, Shop, JobFile, Out];
+    public IReadOnlyList<Option> Valued => [Set, Hand, MeasuredOn, Paper, Cutter, Kerf, Shop, JobFile, Out];
 }

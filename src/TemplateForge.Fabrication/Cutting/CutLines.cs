@@ -45,7 +45,7 @@ public static class CutLines
 
     // The finished piece lies on the left of its own boundary, so a run-out turns right: at the end by an eighth of a turn to the
     // right, at the start the mirror of that.
-    private static Path WithRunOuts(Path line, double runOut)
+    internal static Path WithRunOuts(Path line, double runOut)
     {
         var off = RunOff(line.End, line.Segments[^1].EndDirection, turn: -1, runOut);
         var on = RunOff(line.Start, -line.Segments[0].StartDirection, turn: 1, runOut).Reversed();

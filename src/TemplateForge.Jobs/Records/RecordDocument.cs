@@ -12,6 +12,8 @@ namespace TemplateForge.Jobs;
 /// <param name="Hand">left, right, or either where the pieces are their own mirror image.</param>
 /// <param name="MeasuredOn">The hand on which the values were measured.</param>
 /// <param name="Paper">The paper's name in the shop's table.</param>
+/// <param name="Cutter">What cuts the pieces, by its name in the shop's table, or none; absent where nobody has said.</param>
+/// <param name="Kerf">The kerf as it was given for this job; absent where the shop's table has it.</param>
 /// <param name="Given">The values that somebody gave, as they wrote them.</param>
 /// <param name="Demonstration">Whether some measured value stands at its default.</param>
 /// <param name="Warning">What a demonstration says across every sheet; empty for what may be cut.</param>
@@ -26,6 +28,8 @@ internal sealed record RecordDocument(
     string Hand,
     string MeasuredOn,
     string Paper,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] string? Cutter,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] string? Kerf,
     ImmutableArray<RecordedSetting> Given,
     bool Demonstration,
     string Warning,
@@ -53,6 +57,7 @@ internal sealed record RecordedValue(string Name, string Label, string Text, str
 /// <param name="Finish">The finish lines, holes first.</param>
 /// <param name="Holes">The holes of the finished piece.</param>
 /// <param name="Cut">What the cut file has; absent for paper.</param>
+/// <param name="Plan">How a machine cuts it; absent where nobody has said which.</param>
 /// <param name="Datums">What everything is measured from.</param>
 /// <param name="Checks">The distances to check by rule.</param>
 /// <param name="Material">What it is made of; absent where nobody has said.</param>
@@ -72,6 +77,7 @@ internal sealed record RecordedPiece(
     ImmutableArray<RecordedLine> Finish,
     ImmutableArray<RecordedHole> Holes,
     [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] RecordedCut? Cut,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] RecordedPlan? Plan,
     ImmutableArray<RecordedDatum> Datums,
     ImmutableArray<RecordedCheck> Checks,
     [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] RecordedMaterial? Material,

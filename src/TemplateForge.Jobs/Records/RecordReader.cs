@@ -10,7 +10,7 @@ namespace TemplateForge.Jobs;
 internal sealed class RecordReader
 {
     private static readonly ImmutableArray<string> Keys =
-        ["format", "version", "profile", "shop", "hand", "measured_on", "paper", "given", "demonstration", "warning", "values", "pieces", "files"];
+        ["format", "version", "profile", "shop", "hand", "measured_on", "paper", "cutter", "kerf", "given", "demonstration", "warning", "values", "pieces", "files"];
 
     private readonly ICollection<Complaint> complaints;
     private bool isSound = true;
@@ -51,6 +51,8 @@ internal sealed class RecordReader
             Hand = HandIn(thing, "hand"),
             MeasuredOn = HandIn(thing, "measured_on"),
             Paper = ChoiceIn(thing, "paper"),
+            Cutter = OptionalIn(thing, "cutter"),
+            Kerf = OptionalIn(thing, "kerf"),
         };
         var files = List(thing, "files").Select(f => f.Text).ToImmutableArray();
         if (!isSound) return false;
@@ -71,6 +73,8 @@ internal sealed class RecordReader
         var part = Part(thing, key, JsonTokenType.String);
         return new(part.Text, part.Place);
     }
+
+    private Choice OptionalIn(JsonThing thing, string key) => thing.Members.Any(m => m.Name == key) ? ChoiceIn(thing, key) : Choice.Open;
 
     private Choice HandIn(JsonThing thing, string key)
     {

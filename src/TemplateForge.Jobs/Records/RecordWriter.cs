@@ -42,6 +42,8 @@ internal static class RecordWriter
             modification.Hand.Word(),
             job.MeasuredOn.Word(),
             job.Paper.Name,
+            job.Cutter.Length > 0 ? job.Cutter : null,
+            request.Kerf.IsMade ? request.Kerf.Word : null,
             [.. request.Settings.Select(s => new RecordedSetting(s.Name, s.Text))],
             modification.IsDemonstration,
             modification.IsDemonstration ? Modification.DemonstrationWarning : "",
@@ -68,6 +70,7 @@ internal static class RecordWriter
             [.. finish.Select(Recorded)],
             [.. piece.Shape.Contours.Where(c => !c.IsCounterClockwise).Select(Hole)],
             Job.IsCut(piece) ? Cut(piece) : null,
+            piece.Planned.IsNone ? null : RecordedPlan.Of(piece.Planned),
             [.. piece.Datums.Select(d => new RecordedDatum(d.Label, Recorded(d.At), Rounded(d.Diameter)))],
             [.. piece.Checks.Select(Recorded)],
             piece.Material == Material.Unstated ? null : new(piece.Material.Name, Rounded(piece.Weight)),
@@ -94,13 +97,16 @@ internal static class RecordWriter
 
     private static RecordedCut Cut(Piece piece)
     {
-        var cuts = piece.TableCuts(CutSheet.RunOut);
+        var cuts = CutSheet.Cuts(piece);
         return new(
             Job.CutFileOf(piece),
             Rounded(cuts.Sum(cut => cut.Length)),
             Recorded(Box.Around(cuts.Select(cut => cut.Bounds))),
-            Open: cuts.Count(cut => !cut.IsClosed()),
-            Closed: cuts.Count(cut => cut.IsClosed()));
+            Open: cuts.Count(cut => !IsClosed(cut)),
+            Closed: cuts.Count(IsClosed));
+
+        // The course of a torch has a beginning and an end, wherever they are.
+        bool IsClosed(Geometry.Path cut) => piece.Planned.IsNone && cut.IsClosed();
     }
 
     private static RecordedLine Recorded(Geometry.Path line)

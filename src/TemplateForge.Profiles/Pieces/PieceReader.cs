@@ -84,6 +84,7 @@ internal static class PieceReader
         Field.May("against", Holds.ByChoice(Holds.Name), "the metal that it is fastened to, by its name in the shop's table or by a parameter"),
         Field.May("rivets", Holds.ListOf(Holds.Group(Rivets)), "its rivets, row by row"),
         Field.May("quantity", Holds.Expression, "how many; 1 if nothing is said"),
+        Field.May("cutting", Holds.Group(CuttingReader.Word), "what it asks of whoever cuts it on a machine"),
         Field.May("rough_cut", Holds.Expression, "how far outside the finish line the rough cut runs"),
         Field.May("face_up", Holds.PlainWords, "the face one looks at, if not the profile's"),
         Field.May("edges", Holds.ListOf(Holds.Group(Edge)), "the panel's real edges"),
@@ -114,6 +115,7 @@ internal static class PieceReader
         {
             if (fields.Optional(word, out var held)) reading.Complain(Wordings.PaperIsNotFastened(held.Place, word));
         }
+        if (kind == PieceKind.Paper && fields.Optional("cutting", out var uncut)) reading.Complain(Wordings.PaperIsNotCutOnAMachine(uncut.Place));
         return new PieceRecipe
         {
             Place = name.Place,
@@ -145,6 +147,7 @@ internal static class PieceReader
             Dimensions = reading.List(fields, "dimensions", DimensionWord, f => ReadDimension(f, reading)),
             Labels = reading.List(fields, "labels", LabelWord, f => (reading.ChosenSentence(f, "say"), reading.Point(f, "at"))),
             Notes = reading.Sentences(fields, "notes"),
+            Cutting = fields.Optional("cutting", out var cutting) ? [CuttingReader.Read(cutting, reading)] : [],
         };
     }
 

@@ -50,6 +50,9 @@ internal sealed record PieceRecipe
     public required ImmutableArray<Conditional<(Chosen<FilledText> Say, PointTerm At)>> Labels { get; init; }
     public required ImmutableArray<Conditional<Chosen<FilledText>>> Notes { get; init; }
 
+    /// <summary>What it asks of whoever cuts it; nothing where it does not say.</summary>
+    public ImmutableArray<CuttingRecipe> Cutting { get; init; } = [];
+
     /// <summary>Makes the piece.</summary>
     /// <param name="from">The values that are put in.</param>
     /// <param name="arrows">FRONT, UP: the same for all the pieces of a profile.</param>
@@ -92,6 +95,8 @@ internal sealed record PieceRecipe
         sound &= from.TryMany<DimensionRecipe, ShownDistance>(Dimensions, TryDimension, out var dimensions);
         sound &= from.TryMany<(Chosen<FilledText> Say, PointTerm At), Label>(Labels, TryLabel, out var labels);
         sound &= from.TryMany(Notes, (Chosen<FilledText> note, out string text) => from.TryChosenText(note, out text), out var notes);
+        var cutting = CuttingWishes.None;
+        if (!Cutting.IsEmpty) sound &= Cutting[0].TryMake(from, shape, out cutting);
         if (!sound) return false;
 
         piece = new Piece
@@ -122,7 +127,8 @@ internal sealed record PieceRecipe
             Checks = checks,
             Dimensions = dimensions,
             Labels = labels,
-            Notes = bent is null ? notes : [.. notes, .. bent.Notes],
+            Notes = [.. notes, .. bent?.Notes ?? [], .. CuttingRecipe.NotesOf(cutting)],
+            Cutting = cutting,
         };
         if (wrap is not null) piece = WrappedPiece.Of(piece, wrap);
         piece = piece with { Warnings = [.. piece.Warnings, .. BlankWarnings.Of(piece, rivets, against!)] };

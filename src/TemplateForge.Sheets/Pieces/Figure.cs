@@ -19,6 +19,13 @@ public static class Figure
             ? block.Board.ToDrawing()
             : throw new ArgumentException($"{piece.Name} fits into {width} by {height} mm at no scale.", nameof(piece));
 
+    /// <summary>A piece's plan of cutting, as large as fits.</summary>
+    /// <param name="piece">A piece that has one.</param>
+    /// <param name="width">Width in mm.</param>
+    /// <param name="height">Height in mm.</param>
+    public static LineDrawing OfPlan(Piece piece, double width, double height) =>
+        PlanPicture.Fitting(piece, width, height, Text, out _).Board.ToDrawing();
+
     /// <summary>A bent piece seen on its edge, as large as fits.</summary>
     /// <param name="view">What is shown.</param>
     /// <param name="width">Width in mm.</param>

@@ -15,7 +15,7 @@ internal static class MachineTable
     public static (ImmutableArray<(string Name, Brake Brake)> Brakes, ImmutableDictionary<string, Cutter> Cutters) Read(
         Fields table, ICollection<Complaint> complaints)
     {
-        var machines = (ReadBrakes(table, complaints), ShopFields.Has(table, "cutters") ? ReadCutters(table, complaints) : ImmutableDictionary<string, Cutter>.Empty);
+        var machines = (ReadBrakes(table, complaints), ShopFields.Has(table, "cutters") ? CutterTable.Read(table, complaints) : ImmutableDictionary<string, Cutter>.Empty);
         table.Done();
         return machines;
     }
@@ -42,21 +42,5 @@ internal static class MachineTable
             entry.Done();
         }
         return brakes.ToImmutable();
-    }
-
-    private static ImmutableDictionary<string, Cutter> ReadCutters(Fields table, ICollection<Complaint> complaints)
-    {
-        var cutters = ImmutableDictionary.CreateBuilder<string, Cutter>(StringComparer.Ordinal);
-        foreach (var (name, entry) in ShopFields.Entries(table, "cutters", "cutter", complaints))
-        {
-            cutters[name.Text] = new(
-                name.Text,
-                ShopFields.Words(entry, "title"),
-                ShopFields.LengthOr(double.PositiveInfinity, entry, "kerf", least: 0, most: 20, complaints),
-                ShopFields.Length(entry, "least_hole", least: 0, most: 500, complaints));
-            entry.RequiredText("source", out _); // for whoever reads the table
-            entry.Done();
-        }
-        return cutters.ToImmutable();
     }
 }

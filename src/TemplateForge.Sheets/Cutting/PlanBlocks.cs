@@ -1,0 +1,72 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using TemplateForge.Drawing;
+using TemplateForge.Fabrication;
+using TemplateForge.Geometry;
+
+namespace TemplateForge.Sheets;
+
+/// <summary>What the job sheet says of the cutting: a table, and for each piece a page with its plan.</summary>
+internal sealed record PlanBlocks(Modification Modification, double Height)
+{
+    private IEnumerable<Piece> Planned => Modification.Pieces.Where(p => !p.Planned.IsNone);
+
+    /// <summary>The kerf, and length, pierces, time and weight of each piece; nothing where no cutter was chosen.</summary>
+    public Block Summary(double width)
+    {
+        if (!Planned.Any()) return Block.Empty(width, 0);
+        var kerfs = Planned.Select(p => Wording.KerfOf(p.Planned)).Distinct();
+        return Block.Stacked(Height * 0.8,
+            [.. kerfs.Select(k => Block.Text(k, width, Height)), Table([.. Planned], width), Block.Text("The plan of each piece is on a page of its own.", width, Height)]);
+    }
+
+    private Block Table(ImmutableArray<Piece> pieces, double width)
+    {
+        var (pierces, length, moves, minutes, weight) = (Width("pierces"), Width("cut m 0.0"), Width("0.00, 100 % over the"), Width("no feed 0"), Width("kg each"));
+        var name = Math.Max(width * 0.2, width - pierces - length - moves - minutes - weight);
+        if (name + pierces + length + moves + minutes + weight > width) moves = width - name - pierces - length - minutes - weight;
+        return Sheets.Table.Of(
+            [("Piece", name), ("cut, m", length), ("pierces", pierces), ("moves, m", moves), ("minutes", minutes), ("kg each", weight)],
+            pieces.Select(p => (ImmutableArray<Cell>)
+            [
+                Cell.Words(p.Title, Height),
+                Cell.Words(Wording.Metres(p.Planned.CutLength), Height),
+                Cell.Words(p.Planned.Pierces.ToString(CultureInfo.InvariantCulture), Height),
+                Cell.Words(Wording.MovesOf(p.Planned), Height),
+                Cell.Words(Wording.TimeOf(p.Planned), Height),
+                Cell.Words(p.Weight > 0 ? Wording.Weight(p.Weight) : "not stated", Height),
+            ]),
+            Height);
+    }
+
+    /// <summary>A page for each piece with its plan.</summary>
+    public IEnumerable<Page> Pages(Paper paper, Box frame)
+    {
+        var blocks = new CoverBlocks(Modification, Height);
+        foreach (var piece in Planned)
+        {
+            var above = Block.Stacked(Height * 0.9,
+            [
+                blocks.Heading("Plan of cutting", frame.Width),
+                Block.Text($"{piece.Title}. {Wording.MakingOf(piece)}. {Wording.HandOf(Modification)}. {Wording.FaceUpOf(piece)}", frame.Width, Height),
+                Block.Text(Wording.KerfOf(piece.Planned), frame.Width, Height, strong: true),
+                .. Wording.WaysOf(piece.Planned).Select(w => Block.Text(w, frame.Width, Height)),
+                Block.Text(
+                    "On the picture: a number and a small circle where the torch is lit, arrow heads the way it travels, dashed the moves, grey the finished edge.",
+                    frame.Width, Height),
+            ]);
+            var below = Block.Stacked(Height * 0.9, Table([piece], frame.Width), Block.Text(Wording.TimeBasis, frame.Width, Height));
+            var room = frame.Height - above.Height - below.Height - 8 * Height;
+            var picture = PlanPicture.Fitting(piece, frame.Width, room, Height, out var reduction);
+            var scale = reduction < 1
+                ? string.Create(CultureInfo.InvariantCulture, $"Scale {1 / reduction:0.##}:1, {Wording.NotToScale}")
+                : Wording.ScaleOf(reduction);
+            var board = new Board();
+            Block.Stacked(Height * 2, above, Block.Stacked(Height, picture, Block.Text(scale + ".", frame.Width, Height)), below)
+                .PutOn(board, new Point(frame.Min.X, frame.Max.Y));
+            yield return PageFlow.Page(Modification, paper, board);
+        }
+    }
+
+    private double Width(string text) => Alphabet.Width(text, Height) + 2 * Sheets.Table.Aside + 0.1;
+}

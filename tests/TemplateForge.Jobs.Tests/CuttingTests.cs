@@ -1,0 +1,98 @@
+using System.Text;
+using TemplateForge.Notation;
+
+namespace TemplateForge.Jobs.Tests;
+
+/// <summary>A job that is cut by a machine: chosen by name, its kerf known or refused, made again from its record.</summary>
+public class CuttingTests
+{
+    private static readonly JobRequest Patch = Jobsite.Request(Jobsite.Patch, "sheet=1");
+
+    [Fact]
+    public void Without_a_cutter_a_record_says_nothing_of_one()
+    {
+        var record = Jobsite.RecordOf(Jobsite.SmallJob.Jobs[0]);
+        Assert.DoesNotContain("\"cutter\"", record, StringComparison.Ordinal);
+        Assert.DoesNotContain("\"plan\"", record, StringComparison.Ordinal);
+        Assert.DoesNotContain(Jobsite.SmallJob.Files, f => f.Name.EndsWith("-cut.svg", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_job_with_a_cutter_and_a_given_kerf_is_made_again_byte_for_byte()
+    {
+        var set = Jobsite.Make(Patch with { Cutter = Jobsite.Choose("plasma-table"), Kerf = Jobsite.Choose("1.5 mm") });
+        var record = Jobsite.RecordOf(set.Jobs[0]);
+        Assert.Contains("\"cutter\": \"plasma-table\"", record, StringComparison.Ordinal);
+        Assert.Contains("\"kerf\": \"1.5 mm\"", record, StringComparison.Ordinal);
+        Assert.Contains("\"kerf_from\": \"given\"", record, StringComparison.Ordinal);
+        Jobsite.AreTheSame(set.Files, Jobsite.Make(Jobsite.Read(record).Request).Files);
+    }
+
+    [Fact]
+    public void The_cut_file_carries_the_path_and_says_the_kerf()
+    {
+        var set = Jobsite.Make(Patch with { Cutter = Jobsite.Choose("router") });
+        var cut = set.Files.Single(f => f.Name.EndsWith("-cut.svg", StringComparison.Ordinal));
+        var text = Encoding.UTF8.GetString(cut.Bytes.AsSpan());
+        Assert.All((string[])["CUT", "PIERCE", "FINISHED-EDGE"], layer => Assert.Contains(layer, text, StringComparison.Ordinal));
+        Assert.Contains("kerf 6 mm", set.Files.Single(f => f.Name.EndsWith("-cut.dxf", StringComparison.Ordinal)).What, StringComparison.Ordinal);
+    }
+
+    // It is the thickness that decides, so the complaint says which.
+    [Fact]
+    public void A_kerf_that_nobody_has_measured_is_never_guessed()
+    {
+        var complaint = Assert.Single(Jobsite.Refuse(Patch with { Cutter = Jobsite.Choose("plasma-table") }));
+        Assert.Contains("in sheet of 1 mm", complaint.Problem, StringComparison.Ordinal);
+        Assert.Contains("halved", complaint.Remedy, StringComparison.Ordinal);
+        Assert.Equal(20, complaint.Column);
+    }
+
+    [Fact]
+    public void A_shop_that_has_measured_its_kerf_by_thickness_need_not_give_it()
+    {
+        var request = Patch with { ShopFiles = [.. Patch.ShopFiles, Own("kerf: {1.5 mm: 1.3 mm}")], Cutter = Jobsite.Choose("plasma-table") };
+        Assert.Contains("\"kerf\": 1.3,", Jobsite.RecordOf(Jobsite.Make(request).Jobs[0]), StringComparison.Ordinal);
+        var thick = Jobsite.Refuse(request with { Settings = Jobsite.Request(Jobsite.Patch, "sheet=2").Settings });
+        Assert.Contains("in sheet of 2 mm", thick[0].Problem, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_controller_that_compensates_needs_no_kerf_and_refuses_one()
+    {
+        var request = Patch with { ShopFiles = [.. Patch.ShopFiles, Own("compensates: yes")], Cutter = Jobsite.Choose("plasma-table") };
+        var record = Jobsite.RecordOf(Jobsite.Make(request).Jobs[0]);
+        Assert.Contains("\"kerf_from\": \"controller\"", record, StringComparison.Ordinal);
+        Assert.Contains("taken twice", Jobsite.Refuse(request with { Kerf = Jobsite.Choose("1 mm") })[0].Problem, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_shop_may_usually_cut_with_something_and_a_job_may_do_without_it()
+    {
+        var request = Patch with { ShopFiles = [.. Patch.ShopFiles, new TextFile("ours/habits.yaml", "cutter: router\n")] };
+        Assert.Contains("\"cutter\": \"router\"", Jobsite.RecordOf(Jobsite.Make(request).Jobs[0]), StringComparison.Ordinal);
+        var without = Jobsite.Make(request with { Cutter = Jobsite.Choose("none") });
+        var record = Jobsite.RecordOf(without.Jobs[0]);
+        Assert.Contains("\"cutter\": \"none\"", record, StringComparison.Ordinal);
+        Jobsite.AreTheSame(without.Files, Jobsite.Make(Jobsite.Read(record).Request).Files);
+    }
+
+    [Theory]
+    [InlineData("ruoter", "", "'ruoter'")]
+    [InlineData("", "1.5", "not what cuts")]
+    [InlineData("plasma-table", "0 mm", "no kerf")]
+    [InlineData("plasma-table", "21 mm", "no kerf")]
+    [InlineData("plasma-table", "wide", "wide")]
+    public void What_cannot_be_is_refused(string cutter, string kerf, string said)
+    {
+        var request = Patch with
+        {
+            Cutter = cutter.Length > 0 ? Jobsite.Choose(cutter) : Choice.Open,
+            Kerf = kerf.Length > 0 ? Jobsite.Choose(kerf) : Choice.Open,
+        };
+        Assert.Contains(said, Assert.Single(Jobsite.Refuse(request)).Problem, StringComparison.Ordinal);
+    }
+
+    private static TextFile Own(string line) =>
+        new("ours/machines.yaml", $"brakes: {{}}\ncutters:\n  plasma-table:\n    title: our torch\n    least_hole: 4 mm\n    {line}\n    source: measured\n");
+}
