@@ -27,6 +27,7 @@ internal sealed class Evaluation(Definitions definitions, ImmutableDictionary<st
     private readonly Dictionary<string, StationRow> stations = [];
     private readonly Dictionary<string, BentSection> sections = [];
     private readonly Dictionary<string, BentFlanges> flanged = [];
+    private readonly Dictionary<string, BentTransition> transitions = [];
     private readonly Dictionary<string, ImmutableArray<Quantity>> rows = [];
     private readonly HashSet<string> failed = [];
     private readonly HashSet<string> inProgress = [];
@@ -162,7 +163,10 @@ internal sealed class Evaluation(Definitions definitions, ImmutableDictionary<st
     public bool TryFlanged(FlangedName name, [MaybeNullWhen(false)] out BentFlanges made) =>
         TryOnce(flanged, name.Name, name.Place, out made, (out BentFlanges fresh) => definitions.Flanged[name.Name].TryMake(this, out fresh!));
 
-    /// <summary>A section or a flanged sheet.</summary>
+    public bool TryTransition(TransitionName name, [MaybeNullWhen(false)] out BentTransition made) =>
+        TryOnce(transitions, name.Name, name.Place, out made, (out BentTransition fresh) => definitions.Transitions[name.Name].TryMake(this, out fresh!));
+
+    /// <summary>A section, a flanged sheet or a transition.</summary>
     public bool TryBent(BentName name, [MaybeNullWhen(false)] out BentSheet made)
     {
         made = null;
@@ -170,6 +174,12 @@ internal sealed class Evaluation(Definitions definitions, ImmutableDictionary<st
         {
             if (!TrySection(new(name.Name, name.Place), out var section)) return false;
             made = section;
+            return true;
+        }
+        if (definitions.Transitions.ContainsKey(name.Name))
+        {
+            if (!TryTransition(new(name.Name, name.Place), out var transition)) return false;
+            made = transition;
             return true;
         }
         if (!TryFlanged(new(name.Name, name.Place), out var bent)) return false;

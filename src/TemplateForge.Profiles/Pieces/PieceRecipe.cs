@@ -104,11 +104,11 @@ internal sealed record PieceRecipe
             Datums = datums,
             CentreLines = [.. centres.SelectMany(c => c)],
             GuideLines = guides,
-            ScribeLines = [.. scribed.SelectMany(s => s)],
+            ScribeLines = [.. scribed.SelectMany(s => s), .. bent?.ScribedOn(shape) ?? []],
             Tacks = [.. tacks.SelectMany(t => t)],
             Checks = checks,
             Dimensions = dimensions,
-            Labels = labels,
+            Labels = [.. labels, .. bent?.LabelsOn(shape) ?? []],
             Notes = bent is null ? notes : [.. notes, .. bent.Notes],
         };
         piece = piece with { Warnings = [.. piece.Warnings, .. BlankWarnings.Of(piece, rivets, against!)] };
