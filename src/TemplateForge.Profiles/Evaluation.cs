@@ -31,6 +31,7 @@ internal sealed class Evaluation(Definitions definitions, ImmutableDictionary<st
     private readonly Dictionary<string, WrapPattern> wraps = [];
     private readonly Dictionary<string, Component> components = [];
     private readonly Dictionary<string, LeastClearance> clearances = [];
+    private readonly Dictionary<string, BentTransition> transitions = [];
     private readonly Dictionary<string, ImmutableArray<Quantity>> rows = [];
     private readonly HashSet<string> failed = [];
     private readonly HashSet<string> inProgress = [];
@@ -183,6 +184,10 @@ internal sealed class Evaluation(Definitions definitions, ImmutableDictionary<st
         });
 
     /// <summary>A section or a flanged sheet.</summary>
+    public bool TryTransition(TransitionName name, [MaybeNullWhen(false)] out BentTransition made) =>
+        TryOnce(transitions, name.Name, name.Place, out made, (out BentTransition fresh) => definitions.Transitions[name.Name].TryMake(this, out fresh!));
+
+    /// <summary>A section, a flanged sheet or a transition.</summary>
     public bool TryBent(BentName name, [MaybeNullWhen(false)] out BentSheet made)
     {
         made = null;
@@ -190,6 +195,12 @@ internal sealed class Evaluation(Definitions definitions, ImmutableDictionary<st
         {
             if (!TrySection(new(name.Name, name.Place), out var section)) return false;
             made = section;
+            return true;
+        }
+        if (definitions.Transitions.ContainsKey(name.Name))
+        {
+            if (!TryTransition(new(name.Name, name.Place), out var transition)) return false;
+            made = transition;
             return true;
         }
         if (!TryFlanged(new(name.Name, name.Place), out var bent)) return false;

@@ -8,6 +8,9 @@ namespace TemplateForge.Profiles;
 internal static partial class Wordings
 {
     public static Complaint UnknownBent(Place place, string name, IEnumerable<string> known) => Unknown(place, name, "section or flanged sheet", known);
+    public static Complaint UnknownFlanged(Place place, string name, IEnumerable<string> known) => Unknown(place, name, "flanged sheet", known);
+
+    public static Complaint UnknownBent(Place place, string name, IEnumerable<string> known) => Unknown(place, name, "section, flanged sheet or transition", known);
 
     public static Complaint UnknownSection(Place place, string name, IEnumerable<string> known) => Unknown(place, name, "section", known);
 
@@ -37,7 +40,7 @@ internal static partial class Wordings
         place.Complain($"The piece is {material.Title}, but what it is bent to is {bent.Title}.", "Leave the piece's material out, or give both the same.");
 
     public static Complaint NoBendOnThePiece(Place place) =>
-        place.Complain("None of its bends lies on this piece.", "Cut the blank from the section or flanged sheet, laid flat.");
+        place.Complain("None of its bends lies on this piece.", "Cut the blank from what it is bent to, laid flat.");
 
     public static Complaint NoFlangeLeft(Place place) =>
         place.Complain("With these choices no edge has a flange.", "Leave one flange at least, or cut the piece from the base shape, without bends.");

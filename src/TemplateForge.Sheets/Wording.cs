@@ -55,12 +55,12 @@ internal static partial class Wording
         + "Where a brake bend has no sight line of its own, the nose bar's edge stands over the bend line, within 0.2 mm.";
 
     /// <summary>A bend in a few words, as it stands beside its line: which, how far, which way, how round.</summary>
-    public static string BendOf(IBendOnBlank bend) => string.Create(
+    public static string BendOf(IBendOnBlank bend) => bend is BendLine { IsPressLine: true } ? ShortBendOf(bend) : string.Create(
         CultureInfo.InvariantCulture, $"bend {bend.Number}: {Degrees(bend.Bend)} {WayOf(bend)}, inside radius {Short(bend.InsideRadius)}");
 
     /// <summary>The same on a small picture, where the table beside it says the rest.</summary>
     public static string ShortBendOf(IBendOnBlank bend) => string.Create(
-        CultureInfo.InvariantCulture, $"bend {bend.Number}: {Degrees(bend.Bend)} {WayOf(bend)}");
+        CultureInfo.InvariantCulture, $"{(bend is BendLine { IsPressLine: true } ? "press" : "bend")} {bend.Number}: {Degrees(bend.Bend)} {WayOf(bend)}");
 
     public static string WayOf(IBendOnBlank bend) => bend.Way == BendWay.Up ? "UP" : "DOWN";
 

@@ -35,9 +35,15 @@ public sealed record BendLine(
     /// <summary>Whether it is worked over a former together with bends along arcs, and not on a brake.</summary>
     public bool IsOverFormer { get; init; }
 
+    /// <summary>Whether it is a slight bend pressed along its own line, by eye against a pattern: it has neither tangent lines nor a sight line.</summary>
+    public bool IsPressLine { get; init; }
+
+    /// <summary>Which it is of press lines that share a number, from 1.</summary>
+    public int Place { get; init; } = 1;
+
     /// <summary>Whether it has a sight line of its own: where it is made under a nose bar, unless that stands over the bend line itself.</summary>
     public bool HasSightLine =>
-        !IsOverFormer && InsideRadius > 0 && Bend <= Angle.HalfTurn && Math.Abs(Allowance / 2 - InsideRadius) >= LeastApart;
+        !IsOverFormer && !IsPressLine && InsideRadius > 0 && Bend <= Angle.HalfTurn && Math.Abs(Allowance / 2 - InsideRadius) >= LeastApart;
 
     // Two pencil lines that are nearer to each other, in mm, look like one thick one, and are cut.
     private const double LeastApart = 0.2;

@@ -17,6 +17,7 @@ internal sealed class ProfileNames : IExpressionNames
     private readonly HashSet<string> flanged = new(StringComparer.Ordinal);
     private readonly HashSet<string> wraps = new(StringComparer.Ordinal);
     private readonly HashSet<string> components = new(StringComparer.Ordinal);
+    private readonly HashSet<string> transitions = new(StringComparer.Ordinal);
     private readonly HashSet<string> stations = new(StringComparer.Ordinal);
     private readonly Dictionary<string, ImmutableDictionary<string, Dimension>> tables = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Place> places = new(StringComparer.Ordinal);
@@ -30,6 +31,7 @@ internal sealed class ProfileNames : IExpressionNames
     public IEnumerable<string> Flanged => flanged.Order(StringComparer.Ordinal);
     public IEnumerable<string> Wraps => wraps.Order(StringComparer.Ordinal);
     public IEnumerable<string> Components => components.Order(StringComparer.Ordinal);
+    public IEnumerable<string> Transitions => transitions.Order(StringComparer.Ordinal);
     public IEnumerable<string> Stations => stations.Order(StringComparer.Ordinal);
     public IEnumerable<string> ShapesAndPaths => shapes.Concat(paths).Order(StringComparer.Ordinal);
     public IEnumerable<string> Paths => paths.Order(StringComparer.Ordinal);
@@ -80,6 +82,9 @@ internal sealed class ProfileNames : IExpressionNames
     public void AddComponent(ScalarNode name, ICollection<Complaint> complaints)
     {
         if (IsNew(name, complaints)) components.Add(name.Text);
+    public void AddTransition(ScalarNode name, ICollection<Complaint> complaints)
+    {
+        if (IsNew(name, complaints)) transitions.Add(name.Text);
     }
 
     public void AddStations(ScalarNode name, ICollection<Complaint> complaints)
@@ -114,6 +119,7 @@ internal sealed class ProfileNames : IExpressionNames
 
     public bool IsWrap(string name) => wraps.Contains(name);
     public bool IsComponent(string name) => components.Contains(name);
+    public bool IsTransition(string name) => transitions.Contains(name);
 
     public bool IsStations(string name) => stations.Contains(name);
 

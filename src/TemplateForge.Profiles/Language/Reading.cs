@@ -148,10 +148,11 @@ internal sealed class Reading(ProfileNames names, ICollection<Complaint> complai
     }
 
     /// <summary>A section or a flanged sheet.</summary>
+    /// <summary>A section, a flanged sheet or a transition.</summary>
     public BentName Bent(Node node)
     {
         var name = node is ScalarNode scalar ? scalar.Text : "";
-        if (!names.IsSection(name) && !names.IsFlanged(name)) Complain(Wordings.UnknownBent(node.Place, name, names.Sections.Concat(names.Flanged)));
+        if (!names.IsSection(name) && !names.IsFlanged(name) && !names.IsTransition(name)) Complain(Wordings.UnknownBent(node.Place, name, names.Sections.Concat(names.Flanged).Concat(names.Transitions)));
         return new(name, node.Place);
     }
 

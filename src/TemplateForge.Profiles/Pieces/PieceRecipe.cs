@@ -120,7 +120,7 @@ internal sealed record PieceRecipe
             Datums = datums,
             CentreLines = [.. centres.SelectMany(c => c)],
             GuideLines = guides,
-            ScribeLines = [.. scribed.SelectMany(s => s)],
+            ScribeLines = [.. scribed.SelectMany(s => s), .. bent?.ScribedOn(shape) ?? []],
             Tacks = [.. tacks.SelectMany(t => t)],
             WeldSeams = WeldRunsRecipe.NumberedOn(seams),
             ZincStrips = strips,
@@ -129,6 +129,8 @@ internal sealed record PieceRecipe
             Labels = labels,
             Notes = [.. notes, .. bent?.Notes ?? [], .. CuttingRecipe.NotesOf(cutting)],
             Cutting = cutting,
+            Labels = [.. labels, .. bent?.LabelsOn(shape) ?? []],
+            Notes = bent is null ? notes : [.. notes, .. bent.Notes],
         };
         if (wrap is not null) piece = WrappedPiece.Of(piece, wrap);
         piece = piece with { Warnings = [.. piece.Warnings, .. BlankWarnings.Of(piece, rivets, against!)] };

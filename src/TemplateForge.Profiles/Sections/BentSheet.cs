@@ -17,6 +17,12 @@ internal abstract record BentSheet(FoldedSheet Sheet)
     /// <summary>The bends along arcs.</summary>
     public virtual ImmutableArray<CurvedBend> CurvesOn(Region blank) => [];
 
+    /// <summary>Lines to scribe on a blank: where laps begin.</summary>
+    public virtual ImmutableArray<Path> ScribedOn(Region blank) => [];
+
+    /// <summary>What the edges of a blank are.</summary>
+    public virtual ImmutableArray<Label> LabelsOn(Region blank) => [];
+
     /// <summary>The bent piece seen on its edge.</summary>
     public abstract ImmutableArray<EdgeView> EdgeViews { get; }
 
@@ -24,5 +30,5 @@ internal abstract record BentSheet(FoldedSheet Sheet)
     public abstract ImmutableArray<Warning> WarningsOn(Region blank);
 }
 
-/// <summary>A section or a flanged sheet, called by its name.</summary>
+/// <summary>A section, a flanged sheet or a transition, called by its name.</summary>
 internal sealed record BentName(string Name, Place Place);

@@ -52,6 +52,7 @@ internal static class PieceLines
         {
             var (held, turned) = bend.TangentLines;
             board.Add(LineKinds.Bend, Stroke(Path.Line(bend.From, bend.To)));
+            if (bend.IsPressLine) continue;
             board.Add(LineKinds.BendTangent, Stroke(held), Stroke(turned));
             if (bend.HasSightLine) board.Add(LineKinds.Sight, Stroke(bend.SightLine));
         }

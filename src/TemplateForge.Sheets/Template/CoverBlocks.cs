@@ -199,7 +199,7 @@ internal sealed record CoverBlocks(Modification Modification, double Height)
                 Cell.Words(b.Bend.Number.ToString(CultureInfo.InvariantCulture), Height),
                 Cell.Words(Angles(b.Bend), Height),
                 Cell.Words(Wording.WayOf(b.Bend), Height),
-                Cell.Words(Wording.Short(b.Bend.InsideRadius), Height),
+                Cell.Words(b.Bend is BendLine { IsPressLine: true } ? "" : Wording.Short(b.Bend.InsideRadius), Height),
                 Cell.Words((several ? $"{b.Piece.Title}: " : "") + Lies(b.Piece, b.Together), Height),
             ]),
             Height);
@@ -213,6 +213,8 @@ internal sealed record CoverBlocks(Modification Modification, double Height)
         {
             if (together is not [BendLine bend])
             {
+                if (together.OfType<BendLine>().Where(b => b.IsPressLine).OrderBy(b => b.Place).ToList() is [var first, .., var last] alike)
+                    return string.Create(CultureInfo.InvariantCulture, $"{alike.Count} press lines, so far at each: the first from {Place(first.From)} to {Place(first.To)}, the last from {Place(last.From)} to {Place(last.To)}");
                 var arcs = together.SelectMany(b => b.Middle.Segments).ToList();
                 var (centre, radius) = (arcs[0].IsLine ? default : arcs[0].Centre, arcs[0].Radius);
                 if (arcs.All(a => !a.IsLine && a.Centre.DistanceTo(centre) < 0.01))
