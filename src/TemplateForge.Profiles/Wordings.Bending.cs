@@ -7,9 +7,6 @@ namespace TemplateForge.Profiles;
 /// <summary>What is complained of in sections and flanged sheets.</summary>
 internal static partial class Wordings
 {
-    public static Complaint UnknownBent(Place place, string name, IEnumerable<string> known) => Unknown(place, name, "section or flanged sheet", known);
-    public static Complaint UnknownFlanged(Place place, string name, IEnumerable<string> known) => Unknown(place, name, "flanged sheet", known);
-
     public static Complaint UnknownBent(Place place, string name, IEnumerable<string> known) => Unknown(place, name, "section, flanged sheet or transition", known);
 
     public static Complaint UnknownSection(Place place, string name, IEnumerable<string> known) => Unknown(place, name, "section", known);

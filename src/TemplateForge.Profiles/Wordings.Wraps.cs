@@ -8,7 +8,7 @@ internal static partial class Wordings
 {
     public static Complaint UnknownWrap(Place place, string name, IEnumerable<string> known) => Unknown(place, name, "wrap", known);
 
-    public static Complaint UnknownFlat(Place place, string name, IEnumerable<string> known) => Unknown(place, name, "flanged sheet or wrap", known);
+    public static Complaint UnknownFlat(Place place, string name, IEnumerable<string> known) => Unknown(place, name, "flanged sheet, wrap or transition", known);
 
     public static Complaint PaperOrSheet(Place place) =>
         place.Complain("What is rolled from sheet is not wrapped in paper.", "Leave paper out, or do not roll it from sheet.");

@@ -79,9 +79,13 @@ internal sealed class ProfileNames : IExpressionNames
     public void AddWrap(ScalarNode name, ICollection<Complaint> complaints)
     {
         if (IsNew(name, complaints)) wraps.Add(name.Text);
+    }
+
     public void AddComponent(ScalarNode name, ICollection<Complaint> complaints)
     {
         if (IsNew(name, complaints)) components.Add(name.Text);
+    }
+
     public void AddTransition(ScalarNode name, ICollection<Complaint> complaints)
     {
         if (IsNew(name, complaints)) transitions.Add(name.Text);

@@ -79,7 +79,6 @@ internal static class PieceReader
         Field.May("paper", Holds.Name, "it is only paper of this shape"),
         Field.Must("thickness", Holds.Expression, "sheet thickness"),
         Field.May("material", Holds.ByChoice(Holds.Name), "what it is made of, by its name in the shop's table or by a parameter; of a bent piece, its section's"),
-        Field.May("bends", Holds.ByChoice(Holds.Name), "the section or flanged sheet that it is bent to: its blank is cut from that, laid flat"),
         Field.May("wraps", Holds.ByChoice(Holds.Name), "the tube or cone that it goes round, or is rolled to: its shape is that, laid flat"),
         Field.May("bends", Holds.ByChoice(Holds.Name), "the section, flanged sheet or transition that it is bent to: its blank is cut from that, laid flat"),
         Field.May("against", Holds.ByChoice(Holds.Name), "the metal that it is fastened to, by its name in the shop's table or by a parameter"),

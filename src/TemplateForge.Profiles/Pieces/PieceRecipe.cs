@@ -126,14 +126,11 @@ internal sealed record PieceRecipe
             ZincStrips = strips,
             Checks = checks,
             Dimensions = dimensions,
-            Labels = labels,
+            Labels = [.. labels, .. bent?.LabelsOn(shape) ?? []],
             Notes = [.. notes, .. bent?.Notes ?? [], .. CuttingRecipe.NotesOf(cutting)],
             Cutting = cutting,
-            Labels = [.. labels, .. bent?.LabelsOn(shape) ?? []],
-            Notes = bent is null ? notes : [.. notes, .. bent.Notes],
         };
         if (wrap is not null) piece = WrappedPiece.Of(piece, wrap);
-        piece = piece with { Warnings = [.. piece.Warnings, .. BlankWarnings.Of(piece, rivets, against!)] };
         piece = piece with { Warnings = [.. piece.Warnings, .. BlankWarnings.Of(piece, rivets, against!), .. PlugWeldWarnings.Of(piece, [.. plugs.SelectMany(p => p)])] };
         if (!Against.IsEmpty && piece.Material == Fabrication.Material.Unstated) return from.Refuse(Wordings.MaterialWantedToo(Against[0].Place, Name));
         return !piece.FinishLines().IsEmpty || from.Refuse(Wordings.NothingToCut(Place, Name));

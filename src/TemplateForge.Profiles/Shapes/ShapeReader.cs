@@ -124,10 +124,8 @@ internal static class ShapeReader
     [
         ("outline", "lines and arcs, step by step", Holds.Defined("steps"), OutlineReader.Read),
         ("same_as", "another shape under a new name", Holds.Name, (r, n) => new SameRecipe(n.Place, r.Shape(n))),
-        ("laid_flat", "a flanged sheet laid flat, its base where it was and its flanges round it; or a wrap", Holds.Name, ReadLaidFlat),
-        ("laid_flat", "a flanged sheet laid flat: its base where it was, its flanges round it; or a transition, all its parts or one",
-            Holds.AnyOf(Holds.Name, Holds.Group(TransitionReader.LaidFlat)),
-            (r, n) => TransitionReader.TryReadLaidFlat(r, n, out var laid) ? laid : new LaidFlatRecipe(n.Place, r.Flanged(n))),
+        ("laid_flat", "a flanged sheet laid flat, its base where it was and its flanges round it; a wrap; or a transition, all its parts or one",
+            Holds.AnyOf(Holds.Name, Holds.Group(TransitionReader.LaidFlat)), ReadLaidFlat),
         ("joined", "what is in any of some shapes", Holds.ListOf(Holds.Name, 2), (r, n) => new JoinedRecipe(n.Place, r.Shapes(n, atLeast: 2))),
         ("common", "what is in all of some shapes", Holds.ListOf(Holds.Name, 2), (r, n) => new CommonRecipe(n.Place, r.Shapes(n, atLeast: 2))),
     ];
@@ -220,9 +218,10 @@ internal static class ShapeReader
 
     private static ShapeRecipe ReadLaidFlat(Reading reading, Node node)
     {
+        if (TransitionReader.TryReadLaidFlat(reading, node, out var laid)) return laid;
         var name = node is ScalarNode scalar ? scalar.Text : "";
         if (reading.Names.IsWrap(name)) return new LaidFlatWrapRecipe(node.Place, reading.Wrap(node));
-        if (!reading.Names.IsFlanged(name)) reading.Complain(Wordings.UnknownFlat(node.Place, name, reading.Names.Flanged.Concat(reading.Names.Wraps)));
+        if (!reading.Names.IsFlanged(name)) reading.Complain(Wordings.UnknownFlat(node.Place, name, reading.Names.Flanged.Concat(reading.Names.Wraps).Concat(reading.Names.Transitions)));
         return new LaidFlatRecipe(node.Place, new(name, node.Place));
     }
 
