@@ -76,8 +76,10 @@ public sealed record ConeWrap
 
         var (below, above) = (flat.BaseArcs(Seam.Radians, end), flat.TopArcs(Seam.Radians, end));
         ImmutableArray<Segment> belowLap = Lap > 0 ? flat.BaseArcs(end, past) : [], aboveLap = Lap > 0 && !above.IsEmpty ? flat.TopArcs(end, past) : [];
-        var shape = Region.Of(Outlined([.. below, .. belowLap], [.. above, .. aboveLap], flat.Top(Seam.Radians)));
-        if (shape.Parts().Length != 1) fault = WrapFault.FallsApart;
+        var outline = Outlined([.. below, .. belowLap], [.. above, .. aboveLap], flat.Top(Seam.Radians));
+        var shape = Region.Of(outline);
+        // What lies over itself, as a lap on a flat cone may, has less area than its outline goes round.
+        if (shape.Parts().Length != 1 || outline.Area - shape.Area > Tolerance.Curve * outline.Length) fault = WrapFault.FallsApart;
         if (fault != WrapFault.None) return false;
         pattern = new()
         {
