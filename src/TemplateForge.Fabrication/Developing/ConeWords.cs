@@ -31,12 +31,9 @@ internal static class ConeWords
         ];
     }
 
-    public static ImmutableArray<string> Notes(ConeWrap cone, IConeDevelopment flat)
+    public static ImmutableArray<string> Notes(ConeWrap cone, ImmutableArray<Segment> below, ImmutableArray<Segment> above)
     {
-        var (from, to) = (cone.Seam.Radians, cone.Seam.Radians + 2 * Math.PI);
-        var girth = new Path(flat.BaseArcs(from, to)).Length;
-        var top = flat.TopArcs(from, to);
-        var girths = $"along the base {Mm(girth)}" + (top.IsEmpty || cone.TopDiameter == 0 ? "" : $", along the top {Mm(new Path(top).Length)}");
+        var girths = $"along the base {Mm(new Path(below).Length)}" + (above.IsEmpty || cone.TopDiameter == 0 ? "" : $", along the top {Mm(new Path(above).Length)}");
         var material = cone.Material;
         var face = cone.Measured switch { MeasuredFace.Outside => "outside", MeasuredFace.Inside => "inside", _ => "to the middle of the sheet" };
         return

@@ -74,31 +74,33 @@ public sealed record ConeWrap
         if (past - end > Math.PI) fault = WrapFault.FallsApart;
         if (fault != WrapFault.None) return false;
 
-        var shape = Region.Of(Outlined(flat, Seam.Radians, past));
-        if (shape.Parts().Length != 1) fault = WrapFault.FallsApart;
+        var (below, above) = (flat.BaseArcs(Seam.Radians, end), flat.TopArcs(Seam.Radians, end));
+        ImmutableArray<Segment> belowLap = Lap > 0 ? flat.BaseArcs(end, past) : [], aboveLap = Lap > 0 && !above.IsEmpty ? flat.TopArcs(end, past) : [];
+        var outline = Outlined([.. below, .. belowLap], [.. above, .. aboveLap], flat.Top(Seam.Radians));
+        var shape = Region.Of(outline);
+        // What lies over itself, as a lap on a flat cone may, has less area than its outline goes round.
+        if (shape.Parts().Length != 1 || outline.Area - shape.Area > Tolerance.Curve * outline.Length) fault = WrapFault.FallsApart;
         if (fault != WrapFault.None) return false;
-        var (base_, top) = (flat.BaseArcs(Seam.Radians, end), flat.TopArcs(Seam.Radians, end));
         pattern = new()
         {
             Shape = shape,
             Generators = ConeWords.Generators(this, flat),
             EdgeNames =
             [
-                new(ConeWords.Base(this), new(base_)),
-                .. top.IsEmpty ? (ImmutableArray<EdgeName>)[] : [new(ConeWords.Top(this), new Path(top).Reversed())],
+                new(ConeWords.Base(this), new(below)),
+                .. above.IsEmpty ? (ImmutableArray<EdgeName>)[] : [new(ConeWords.Top(this), new Path(above).Reversed())],
                 new(WrapWords.Seam(Seam), Path.Line(flat.Top(Seam.Radians), flat.Base(Seam.Radians))),
             ],
             Checks = ConeWords.Checks(this, flat),
-            Notes = ConeWords.Notes(this, flat),
-            NeutralDiameter = new Path(base_).Length / Math.PI,
+            Notes = ConeWords.Notes(this, below, above),
+            NeutralDiameter = new Path(below).Length / Math.PI,
         };
         return true;
     }
 
-    private static Contour Outlined(IConeDevelopment flat, double from, double to)
+    private static Contour Outlined(ImmutableArray<Segment> below, ImmutableArray<Segment> above, Point point)
     {
-        var (below, above) = (flat.BaseArcs(from, to), flat.TopArcs(from, to));
-        var (left, right) = above.IsEmpty ? (flat.Top(from), flat.Top(from)) : (above[0].Start, above[^1].End);
+        var (left, right) = above.IsEmpty ? (point, point) : (above[0].Start, above[^1].End);
         return new([
             .. below, Segment.Line(below[^1].End, right),
             .. above.IsEmpty ? [] : new Path(above).Reversed().Segments,

@@ -156,7 +156,8 @@ internal sealed class PieceDrawing
     // Beside a line, on the side where there is room: read from below or from the right.
     private bool TryWriteAlong(string text, Point middleOnLine, Vector along)
     {
-        const double aside = 3.6; // the middle of the letters is so far from the line
+        // So far is the middle of the letters from the line; further where it slants, for room is looked for in upright boxes.
+        var aside = 3.6 + 1.2 * Math.Abs(2 * along.X * along.Y);
         var reads = along.X > 1e-9 || (Math.Abs(along.X) <= 1e-9 && along.Y > 0) ? along : -along;
         var (height, width) = (Small * _unit, Alphabet.Width(text, Small * _unit));
         var steps = (int)Math.Ceiling(width / height);

@@ -116,6 +116,15 @@ public class ConesRolledUpTests
         }
     }
 
+    // 2π sin α = 356.9° for the cone and a lap of 20 mm on a girth of 94 more: past a full turn.
+    [Fact]
+    public void A_lap_that_would_lie_over_the_other_end_of_a_flat_cone_is_told()
+    {
+        Assert.True(new ConeWrap(30, 0, 2, 0, new(IsRolled: false, 0)).TryLayFlat(out _, out _));
+        Assert.False(new ConeWrap(30, 0, 2, 0, new(IsRolled: false, 0)) { Lap = 20 }.TryLayFlat(out _, out var fault));
+        Assert.Equal(WrapFault.FallsApart, fault);
+    }
+
     private static WrapPattern Flat(ConeWrap cone)
     {
         Assert.True(cone.TryLayFlat(out var pattern, out var fault), fault.ToString());
