@@ -12,7 +12,7 @@ public static class ClearanceRegion
     public const double MostError = 0.02;
 
     // The outline is aimed at with a quarter of what is promised, and looked at when it is done.
-    private const double Aim = 0.003;
+    private const double Aim = 0.005;
     private const double Accepted = 0.01;
     private const int MostTries = 4;
     private const double LargestCell = 1, MostCells = 16_384;
