@@ -54,13 +54,13 @@ public static class ClearanceRegion
         return Region.FromContours(cells.Loops().SelectMany(boundary.Contours));
     }
 
-    /// <summary>By how much the distance of the outline differs from the clearance at five places of every line and arc.</summary>
+    /// <summary>By how much the distance of the outline differs from the clearance at three places of every line and arc.</summary>
     private static double Error(Region region, ClearanceField field, double clearance)
     {
         var most = 0.0;
         foreach (var segment in region.Contours.SelectMany(c => c.Segments))
         {
-            for (var i = 0; i < 5; i++) most = Math.Max(most, Math.Abs(field.At(segment.At((i + 0.5) / 5)).Distance - clearance));
+            for (var i = 0; i < 3; i++) most = Math.Max(most, Math.Abs(field.At(segment.At((i + 0.5) / 3)).Distance - clearance));
         }
         return most;
     }

@@ -12,6 +12,7 @@ namespace TemplateForge.Fabrication;
 internal sealed class PlacesAsArcs(IReadOnlyList<BoundaryPlace> places)
 {
     private const int Evening = 6;
+    private const int Checks = 16; // places of a pair that are looked at: its error swings three times
 
     public List<Segment> Within(double tolerance)
     {
@@ -55,7 +56,7 @@ internal sealed class PlacesAsArcs(IReadOnlyList<BoundaryPlace> places)
     private bool Keeps(int from, int to, double tolerance, out Segment[] pair)
     {
         if (!TryPair(places[from], places[to], out pair)) return false;
-        for (var i = from + 1; i < to; i++)
+        for (var i = from + 1; i < to; i += Math.Max(1, (to - from) / Checks))
         {
             if (Math.Min(pair[0].DistanceTo(places[i].At), pair[1].DistanceTo(places[i].At)) > tolerance) return false;
         }
