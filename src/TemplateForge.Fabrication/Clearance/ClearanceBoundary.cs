@@ -100,7 +100,7 @@ internal sealed class ClearanceBoundary(ClearanceCells cells, double cell, doubl
         runs.Add(new([start]));
     }
 
-    private IEnumerable<Segment> Segments(List<BoundaryPlace> run, bool isWhole)
+    private List<Segment> Segments(List<BoundaryPlace> run, bool isWhole)
     {
         var places = new List<BoundaryPlace>();
         foreach (var place in run)
@@ -112,10 +112,7 @@ internal sealed class ClearanceBoundary(ClearanceCells cells, double cell, doubl
         var (start, end) = (places[0], places[^1]);
         if (!isWhole && (IsLine(places) || places.Count == 2 && start.At.DistanceTo(end.At) < 2 * Near)) return [Segment.Line(start.At, end.At)];
         if (TryCircle(places, out var arcs)) return arcs;
-        var course = new PlacesCourse(places);
-        return (isWhole
-            ? SmoothArcs.Around(course.At, 0, course.Length, tolerance).Segments
-            : SmoothArcs.Along(course.At, course.Derivative, 0, course.Length, tolerance).Segments);
+        return new PlacesAsArcs(places).Within(tolerance);
     }
 
     private static bool IsLine(List<BoundaryPlace> places)

@@ -12,11 +12,13 @@ namespace TemplateForge.Fabrication;
 internal sealed class ClearanceCells
 {
     private const double Exact = 1e-9; // how near to the level a place of the boundary is sought, in mm
-    private const double Spare = 0.003; // the field's bounds are that sure
+    private const double Spare = 0.005; // the field's bounds are that sure
 
     private readonly ClearanceField _field;
     private readonly double _level, _cell;
     private readonly Point _origin;
+    private readonly double[] _moves = new double[MovedComponent.MostMoves]; // those of the last place that was sought
+    private int _component = -1;
     private readonly Dictionary<(int, int), double> _excess = [];
     private readonly Dictionary<(int, int, bool), BoundaryPlace> _crossings = [];
 
@@ -67,7 +69,7 @@ internal sealed class ClearanceCells
         var half = cells * _cell / 2;
         var middle = At(x, y) + new Vector(half, half);
         var reach = half * Math.Sqrt(2);
-        var distance = _field.At(middle, _level - reach - Spare, _level + reach + Spare).Distance;
+        var distance = _field.Roughly(middle, _level - reach - Spare, _level + reach + Spare);
         if (Math.Abs(distance - _level) > reach + Spare) return;
         if (cells == 1)
         {
@@ -130,15 +132,31 @@ internal sealed class ClearanceCells
     }
 
     /// <summary>Between two points with the level between them, by the secant that keeps both sides (the Illinois method).</summary>
-    private bool TryBetween(Point from, double one, Point to, double other, out BoundaryPlace place)
+    /// <remarks>On the way only the component and the position that were nearest are asked; at the end all are.</remarks>
+    private bool TryBetween(Point from, double one, Point to, double other, out BoundaryPlace place, bool allInFull = false)
     {
-        var (low, high, last) = (0.0, 1.0, 0);
+        var moves = _moves;
+        var (low, high, last, component) = (0.0, 1.0, 0, allInFull ? -1 : _component);
         for (var round = 0; round < 100; round++)
         {
             var share = round % 8 == 7 ? (low + high) / 2 : low + (high - low) * (one / (one - other));
             var at = from + (to - from) * share;
-            var (by, near) = Excess(at);
-            if (Math.Abs(by) <= Exact || (high - low) * from.DistanceTo(to) < 1e-11) return Give(at, near, out place);
+            var inFull = allInFull || component < 0;
+            var near = inFull ? _field.At(at, moves, out component) : _field.From(at, moves, component);
+            var by = near.Distance - _level;
+            if (Math.Abs(by) <= Exact || (high - low) * from.DistanceTo(to) < 1e-11)
+            {
+                _component = component;
+                if (inFull) return Give(at, near, out place);
+                var whole = _field.WholeFrom(at, moves, ref component);
+                _component = component;
+                by = whole.Distance - _level;
+                if (by > -Exact) return Give(at, near, out place);
+                // Something else is nearer, so this is inside: between here and the end that is outside, once more.
+                return other > 0
+                    ? TryBetween(at, by, to, Excess(to).By, out place, allInFull: true)
+                    : TryBetween(from, Excess(from).By, at, by, out place, allInFull: true);
+            }
             if (by > 0 == other > 0)
             {
                 (high, other) = (share, by);

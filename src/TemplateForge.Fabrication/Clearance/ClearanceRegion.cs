@@ -12,7 +12,7 @@ public static class ClearanceRegion
     public const double MostError = 0.02;
 
     // The outline is aimed at with a quarter of what is promised, and looked at when it is done.
-    private const double Aim = 0.003;
+    private const double Aim = 0.005;
     private const double Accepted = 0.01;
     private const int MostTries = 4;
     private const double LargestCell = 1, MostCells = 16_384;
@@ -54,13 +54,13 @@ public static class ClearanceRegion
         return Region.FromContours(cells.Loops().SelectMany(boundary.Contours));
     }
 
-    /// <summary>By how much the distance of the outline differs from the clearance at five places of every line and arc.</summary>
+    /// <summary>By how much the distance of the outline differs from the clearance at three places of every line and arc.</summary>
     private static double Error(Region region, ClearanceField field, double clearance)
     {
         var most = 0.0;
         foreach (var segment in region.Contours.SelectMany(c => c.Segments))
         {
-            for (var i = 0; i < 5; i++) most = Math.Max(most, Math.Abs(field.At(segment.At((i + 0.5) / 5)).Distance - clearance));
+            for (var i = 0; i < 3; i++) most = Math.Max(most, Math.Abs(field.At(segment.At((i + 0.5) / 3)).Distance - clearance));
         }
         return most;
     }

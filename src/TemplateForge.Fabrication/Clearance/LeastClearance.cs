@@ -98,11 +98,12 @@ public sealed record LeastClearance(double Distance, Point At)
         {
             if (Least.Distance == 0) return;
             var reach = half * Math.Sqrt(2);
+            var wanted = Math.Pow(Math.Max(0, Least.Distance - Promised), 2);
+            var distance = field.At(middle, below: 0, above: Math.Sqrt(wanted + reach * reach) + Promised).Distance;
+            if (distance * distance - reach * reach >= wanted || reach < Promised / 10) return;
             var outside = metal.DistanceTo(middle);
             if (outside > reach) return;
-            var distance = outside == 0 ? Take(middle) : field.At(middle).Distance;
-            var wanted = Math.Pow(Math.Max(0, Least.Distance - Promised), 2);
-            if (distance * distance - reach * reach >= wanted || reach < Promised / 10) return;
+            if (outside == 0 && distance < Least.Distance) Take(middle);
             if (outside > 0 && Least.Distance * Least.Distance - 4 * reach * reach >= wanted) return;
             var part = half / 2;
             foreach (var (x, y) in (ReadOnlySpan<(double, double)>)[(-part, -part), (part, -part), (-part, part), (part, part)])

@@ -24,12 +24,17 @@ internal sealed class LeastOverMoves(MovedComponent component, double sure)
     /// <param name="at">The place.</param>
     /// <param name="below">A distance under which nothing more need be known.</param>
     /// <param name="above">A distance over which nothing more need be known.</param>
-    public Nearness At(Point at, double below, double above)
+    /// <param name="moves">Becomes the moves at which it is nearest.</param>
+    /// <param name="start">Where it starts; from the moves that are given, what is nearer by less than what is sure is not looked for.</param>
+    public Nearness At(Point at, double below, double above, Span<double> moves, SearchStart start)
     {
-        Span<double> moves = stackalloc double[MovedComponent.MostMoves], slopes = stackalloc double[MovedComponent.MostMoves];
+        Span<double> slopes = stackalloc double[MovedComponent.MostMoves];
         var reach = component.Reach(at);
         var (best, a, b, c) = (double.PositiveInfinity, 0.0, 0.0, 0.0);
         var (under, over) = (below > 0 ? below * below : -1, above * above);
+        var known = start == SearchStart.FromMoves ? Downhill(at, moves, reach) : default;
+        if (start == SearchStart.FromMoves) (best, a, b, c) = (known.Distance * known.Distance, moves[0], moves[1], moves[2]);
+        if (start == SearchStart.FromMoves && (best < under || best == 0)) return known;
         _valleys.Clear();
         for (var move = 0; move < _moves; move++) (_low[move], _high[move]) = (component.Low(move), component.High(move));
         var cells = 1;
@@ -39,6 +44,7 @@ internal sealed class LeastOverMoves(MovedComponent component, double sure)
             if (_squares[corner] < best - 1e-9) (best, a, b, c) = (_squares[corner], moves[0], moves[1], moves[2]);
             if (best < under || best == 0) return Nearness.Closer(Math.Sqrt(best));
         }
+        if (start == SearchStart.Roughly && best < over) return Nearness.Closer(Math.Sqrt(best));
         while (cells > 0)
         {
             var cell = --cells;
@@ -47,7 +53,7 @@ internal sealed class LeastOverMoves(MovedComponent component, double sure)
             {
                 if (_squares[cell * Corners + i] < least) (least, corner) = (_squares[cell * Corners + i], i);
             }
-            var (radius, longest) = Radius(cell, reach, Math.Sqrt(least));
+            var (radius, longest) = Radius(at, cell, reach, Math.Sqrt(least), moves);
             var bound = least - radius;
             if (bound >= Math.Min(best, over)) continue;
             if (bound >= best - 2 * sure * Math.Sqrt(best) || cells + 2 > MostCells || radius < 1e-12)
@@ -68,13 +74,14 @@ internal sealed class LeastOverMoves(MovedComponent component, double sure)
                 _squares[(cell + 1) * Corners + i] = square;
                 _squares[cell * Corners + (i & ~(1 << longest))] = square;
                 if (square < best - 1e-9) (best, a, b, c) = (square, moves[0], moves[1], moves[2]);
-                if (best < under || best == 0) return Nearness.Closer(Math.Sqrt(best));
+                if (best < under || best == 0 || (start == SearchStart.Roughly && best < over)) return Nearness.Closer(Math.Sqrt(best));
             }
             cells += 2;
         }
         if (best - 2 * sure * Math.Sqrt(best) >= over) return Nearness.Further(Math.Sqrt(best));
         (moves[0], moves[1], moves[2]) = (a, b, c);
-        var nearest = Downhill(at, moves, reach);
+        if (start == SearchStart.Roughly) return Nearness.Closer(Math.Sqrt(best));
+        var nearest = start == SearchStart.FromMoves && best == known.Distance * known.Distance ? known : Downhill(at, moves, reach);
         var spare = 2 * sure * nearest.Distance;
         for (var valley = 0; valley < Math.Min(_valleys.Count, MostValleys * 4); valley++)
         {
@@ -90,6 +97,9 @@ internal sealed class LeastOverMoves(MovedComponent component, double sure)
         }
         return nearest;
     }
+
+    /// <summary>The valley downhill from some moves, which become those of its bottom; another may lie deeper.</summary>
+    public Nearness From(Point at, Span<double> moves) => Downhill(at, moves, component.Reach(at));
 
     private double Apart(ReadOnlySpan<double> moves, double x, double y, double z, double reach)
     {
@@ -121,18 +131,30 @@ internal sealed class LeastOverMoves(MovedComponent component, double sure)
     }
 
     /// <summary>The square of half the way across a cell, with what the turning adds to it; and its longest move.</summary>
-    private (double Squared, int Longest) Radius(int cell, double reach, double distance)
+    private (double Squared, int Longest) Radius(Point at, int cell, double reach, double distance, Span<double> moves)
     {
-        var (sum, straight, turn, longest, most) = (0.0, 0.0, 0.0, 0, -1.0);
+        Span<InSpace> halves = stackalloc InSpace[MovedComponent.MostMoves];
+        for (var move = 0; move < _moves; move++)
+            moves[move] = (_high[cell * MovedComponent.MostMoves + move] + _low[cell * MovedComponent.MostMoves + move]) / 2;
+        var (straight, turn, longest, most) = (0.0, 0.0, 0, -1.0);
         for (var move = 0; move < _moves; move++)
         {
             var half = (_high[cell * MovedComponent.MostMoves + move] - _low[cell * MovedComponent.MostMoves + move]) / 2;
-            var way = component.IsTurn(move) ? half * reach : half;
             if (component.IsTurn(move)) turn = half; else straight += half;
+            halves[move] = component.Speed(move, at, moves) * half;
+            var way = halves[move].Length;
             if (way > most) (most, longest) = (way, move);
-            sum += way;
         }
-        return (sum * sum + distance * (reach * turn * turn + 2 * turn * straight), longest);
+        // The longest diagonal; and what the turning adds, to the speed on the way across the cell and to the way itself.
+        var (sum, aside) = (0.0, InSpace.Zero);
+        for (var signs = 0; signs < 1 << Math.Max(0, _moves - 1); signs++)
+        {
+            aside = halves[0];
+            for (var move = 1; move < _moves; move++) aside += halves[move] * ((signs >> (move - 1) & 1) == 0 ? 1 : -1);
+            sum = Math.Max(sum, aside.Dot(aside));
+        }
+        var bent = turn * (reach * turn + 2 * straight);
+        return (sum + (2 * Math.Sqrt(sum) + bent + distance) * bent, longest);
     }
 
     /// <summary>Newton's method with the second derivatives from differences of the first, a step shortened until it leads down.</summary>
@@ -240,6 +262,19 @@ internal sealed class LeastOverMoves(MovedComponent component, double sure)
         }
         return true;
     }
+}
+
+/// <summary>Where a search over the moves starts, and how far it goes.</summary>
+internal enum SearchStart
+{
+    /// <summary>Knowing nothing.</summary>
+    Afresh,
+
+    /// <summary>At moves that are likely to be the nearest.</summary>
+    FromMoves,
+
+    /// <summary>Knowing nothing; whatever lies under the upper bound is enough.</summary>
+    Roughly,
 }
 
 /// <summary>How near a place of the sheet is to a component.</summary>

@@ -80,6 +80,16 @@ internal sealed class MovedComponent
         return from.Dot(from);
     }
 
+    /// <summary>The way that a place of the sheet makes beside the component for one mm of depth or way, or one radian.</summary>
+    public InSpace Speed(int move, Point at, ReadOnlySpan<double> moves)
+    {
+        if (move == _depth) return new(0, 0, -1);
+        if (move == _way) return -_travel;
+        var p = new InSpace(at.X, at.Y, _depth < 0 ? 0 : -moves[_depth]);
+        if (_way >= 0) p -= _travel * moves[_way];
+        return (p - _pivot).Cross(_pivotAxis);
+    }
+
     /// <summary>A box of the drawing that holds the component as it is seen from above, in all its positions.</summary>
     public Box Bounds
     {

@@ -10,8 +10,8 @@ internal sealed class BruteDistance
 {
     private readonly Component _component;
     private readonly List<(double C, double R)[]> _rings = [];
-    private readonly double[,] _frame;
     private readonly (double X, double Y, double Z) _half;
+    private readonly double[,] _back;
 
     public BruteDistance(Component component, IEnumerable<Region> halfProfile, double length = 0, double width = 0, double height = 0)
     {
@@ -20,7 +20,7 @@ internal sealed class BruteDistance
             _rings.Add([.. contour.Segments.SelectMany(s => Enumerable.Range(0, s.IsLine ? 1 : 100).Select(i => s.At(s.IsLine ? 0 : i / 100.0))).Select(p => (p.X, p.Y))]);
         // Turned about z, then about the level line square to the way it leans; what was −z is the axis.
         var (turned, tilt, towards) = (component.Stand.Turned.Radians, component.Stand.Tilt.Radians, component.Stand.Towards.Radians);
-        _frame = Product(About(2, towards), Product(About(1, -tilt), Product(About(2, -towards), About(2, turned))));
+        _back = Transposed(Product(About(2, towards), Product(About(1, -tilt), Product(About(2, -towards), About(2, turned)))));
     }
 
     public double At(double x, double y, double z, double rocked, double travelled)
@@ -35,7 +35,7 @@ internal sealed class BruteDistance
             var turn = Product(lay, Product(About(2, -rocked), Transposed(lay)));
             p = Plus(pivot, Of(turn, Less(p, pivot)));
         }
-        var own = Of(Transposed(_frame), Less(p, [_component.Stand.At.X, _component.Stand.At.Y, _component.Stand.Height]));
+        var own = Of(_back, Less(p, [_component.Stand.At.X, _component.Stand.At.Y, _component.Stand.Height]));
         if (_rings.Count == 0)
         {
             double[] past = [Math.Max(0, Math.Abs(own[0]) - _half.X), Math.Max(0, Math.Abs(own[1]) - _half.Y), Math.Max(0, Math.Abs(own[2]) - _half.Z)];
@@ -97,7 +97,11 @@ internal sealed class BruteDistance
     }
 
     private static double[] Of(double[,] m, double[] v) =>
-        [.. Enumerable.Range(0, 3).Select(i => m[i, 0] * v[0] + m[i, 1] * v[1] + m[i, 2] * v[2])];
+    [
+        m[0, 0] * v[0] + m[0, 1] * v[1] + m[0, 2] * v[2],
+        m[1, 0] * v[0] + m[1, 1] * v[1] + m[1, 2] * v[2],
+        m[2, 0] * v[0] + m[2, 1] * v[1] + m[2, 2] * v[2],
+    ];
 
     private static double[] Less(double[] a, double[] b) => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
 

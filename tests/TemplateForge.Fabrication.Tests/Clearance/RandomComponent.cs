@@ -17,7 +17,7 @@ internal sealed record RandomComponent(Component Component, BruteDistance Brute,
         if (moves && seed % 3 != 1)
             component = component with { Rocks = [new(Turn(1, 4), stand.At + new Vector(Between(-30, 30), Between(-30, 30)), Between(-150, 20), Turn(0, 180), Turn(0, 360))] };
         if (moves && seed % 3 != 0) component = component with { Travels = [new(Between(2, 9), Turn(0, 180), Turn(0, 360))] };
-        return new(component, new(component, half, sizes.Length, sizes.Width, sizes.Height), Between(4, 20));
+        return new(component, new(component, half, sizes.Length, sizes.Width, sizes.Height), Between(moves ? 10 : 4, 20));
     }
 
     private static (ComponentForm Form, Region[] Half, (double Length, double Width, double Height) Sizes) Form(int kind, Func<double, double, double> between)
