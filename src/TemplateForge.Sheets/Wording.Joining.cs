@@ -10,15 +10,18 @@ internal static partial class Wording
     public const string BareToHere = "bare to here on both faces";
 
     /// <summary>A seam that is welded in short runs.</summary>
-    public static string WeldSeamOf(WeldSeam seam)
+    /// <param name="seam">The seam.</param>
+    /// <param name="isDrawn">Whether the template has an arrow for each run.</param>
+    public static string WeldSeamOf(WeldSeam seam, bool isDrawn)
     {
         var runs = seam.Runs.Length == 1
             ? string.Create(CultureInfo.InvariantCulture, $"Run {seam.Runs[0].Number}, {seam.LongestRun:0.#} mm long")
             : string.Create(CultureInfo.InvariantCulture, $"Runs {seam.Runs[0].Number} to {seam.Runs[^1].Number}, each {LengthsOf(seam)} mm long, {Short(Math.Round(seam.Length))} mm in all");
-        var order = seam.Order == WeldOrder.Skip
-            ? "in the order of the ringed numbers, each far from the one before; lay each as its arrow points"
-            : "in the order of the ringed numbers, each laid as its arrow points, back to where the one before it was begun";
-        return $"{runs}: {order}. Let each go cold to the hand before its neighbour.";
+        var laid = isDrawn
+            ? "in the order of the ringed numbers, each as its arrow points, back against the way along the seam"
+            : "too short to draw; lay each back against the way along the seam";
+        var order = seam.Order == WeldOrder.Skip ? "each far from the one before" : "each ends where the one before it was begun";
+        return $"{runs}: {laid}; {order}. Let each go cold to the hand before its neighbour.";
     }
 
     /// <summary>Where zinc comes off.</summary>
@@ -40,5 +43,5 @@ internal static partial class Wording
 
     /// <summary>Everything that is said of how a piece is joined.</summary>
     public static ImmutableArray<string> JoiningOf(Piece piece) =>
-        [.. piece.ZincStrips.Select(ZincStripOf), .. piece.WeldSeams.Select(WeldSeamOf)];
+        [.. piece.ZincStrips.Select(ZincStripOf), .. piece.WeldSeams.Select(s => WeldSeamOf(s, JoiningLines.AreShown(piece, unit: 1)))];
 }

@@ -1,4 +1,3 @@
-using TemplateForge.Fabrication;
 using TemplateForge.Geometry;
 using TemplateForge.Testing;
 

@@ -32,9 +32,8 @@ public class JoiningTests
     [Fact]
     public void Every_run_has_its_arrow_on_the_metal_clear_of_the_seam_and_its_number_in_a_ring()
     {
-        var printed = TemplateSheet.Of(Made, Cases.A4, 12).Pages.SelectMany(p => p.Views)
-            .SelectMany(v => v.Drawing.Layers).Where(l => l.Name == "WELD-RUN").SelectMany(l => l.Marks).Distinct().ToList();
-        var piece = printed.Where(m => m.Bounds.Min.DistanceTo(Point.Origin) < 60 && m.Bounds.Max.DistanceTo(Point.Origin) < 60).ToList();
+        var piece = TemplateSheet.Of(Made, Cases.A4, 12).Pages[^1].Views
+            .SelectMany(v => v.Drawing.Layers).Where(l => l.Name == "WELD-RUN").SelectMany(l => l.Marks).ToList();
         Assert.Equal(16, piece.OfType<ClosedStroke>().Count());
         Assert.Equal(3 * 16, piece.OfType<OpenStroke>().Count());
         Assert.All(piece.OfType<OpenStroke>().SelectMany(s => s.Path.Segments), s => Assert.True(Region.Of(Edge).BoundaryDistanceTo(s.At(0.5)) > 1.5));

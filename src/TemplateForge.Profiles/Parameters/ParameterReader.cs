@@ -168,14 +168,15 @@ internal static class ParameterReader
     private static ValueRange ReadRange(Node node, Unit unit, string subject, Reading reading)
     {
         var anything = new ValueRange(new(double.MinValue, unit.Dimension), new(double.MaxValue, unit.Dimension));
-        var parts = node is ScalarNode scalar ? scalar.Text.Split(" to ") : [];
-        if (parts.Length != 2)
+        if (node is not ScalarNode scalar || scalar.Text.Split(" to ") is not [var from, _])
         {
             reading.Complain(Wordings.RangeWanted(node.Place));
             return anything;
         }
-        if (!QuantityReader.TryRead(parts[0], unit, node.Place, reading.Complaints, out var least, subject)
-            | !QuantityReader.TryRead(parts[1], unit, node.Place.Right(parts[0].Length + 4), reading.Complaints, out var most, subject)) return anything;
+        // Parts of what is written, which may go on in the next line.
+        var (lower, upper) = (scalar.Writing.Part(0, from.Length), scalar.Writing.Part(from.Length + " to ".Length, scalar.Text.Length));
+        if (!QuantityReader.TryRead(lower, unit, reading.Complaints, out var least, subject)
+            | !QuantityReader.TryRead(upper, unit, reading.Complaints, out var most, subject)) return anything;
         if (least.Value < most.Value) return new(least, most);
         reading.Complain(Wordings.RangeWanted(node.Place));
         return anything;
