@@ -64,6 +64,8 @@ notch() { refuse "$1" "$2" make booster-clearance-notch --out wrong "${@:3}"; }
 refuse "a misspelt profile" booster-clearance-notch make boster-clearance-notch --out wrong
 notch "a misspelt parameter" diameter --set diametr=190
 notch "a misspelt paper" letter --paper leter
+notch "a misspelt cutter" router --cutter ruoter
+notch "a kerf that nobody has measured" "--kerf" --cutter plasma-table
 notch "a value out of range" "20 mm to 320 mm" --set diameter=500
 notch "not a number" number --set diameter=NaN
 notch "1e300" larger --set diameter=1e300

@@ -73,7 +73,11 @@ internal sealed class ChosenCutter
             .Where(thickness => !own.Compensates && !own.TryKerf(thickness, out _)).ToList();
         foreach (var thickness in unknown) complaints.Add(Wordings.KerfNotMeasured(choice, own.Title, own.Name, thickness));
         if (unknown.Count > 0) return false;
-        planned = modification with { Pieces = [.. modification.Pieces.Select(p => Job.IsCut(p) ? Planned(p) : p)] };
+        planned = modification with
+        {
+            Pieces = [.. modification.Pieces.Select(p => Job.IsCut(p) ? Planned(p) : p)],
+            Cautions = [.. modification.Cautions.Union(own.Cautions)],
+        };
         return true;
 
         Piece Planned(Piece piece) =>

@@ -41,7 +41,7 @@ public static class ShopReader
         var materials = TryOptional(files, Materials, complaints, out var materialFile)
             ? MaterialTable.Read(materialFile, complaints)
             : ImmutableDictionary<string, Material>.Empty;
-        var machines = TryOptional(files, Machines, complaints, out var machineFile) ? MachineTable.Read(machineFile, complaints) : MachineTable.None;
+        var machines = TryOptional(files, Machines, complaints, out var machineFile) ? MachineTable.Read(machineFile, cautions, complaints) : MachineTable.None;
         var processes = TryOptional(files, Processes, complaints, out var processFile)
             ? ProcessTable.Read(processFile, complaints)
             : ImmutableDictionary<string, WeldingProcess>.Empty;

@@ -38,6 +38,17 @@ public class CuttingTests
         Assert.Contains("kerf 6 mm", set.Files.Single(f => f.Name.EndsWith("-cut.dxf", StringComparison.Ordinal)).What, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void What_can_hurt_where_a_torch_cuts_comes_to_the_cautions_of_the_profile_once()
+    {
+        var plain = Jobsite.SmallJob.Jobs[0].Modification.Cautions.Select(c => c.Title).ToList();
+        var torch = Jobsite.Plan(Patch with { Cutter = Jobsite.Choose("plasma-table"), Kerf = Jobsite.Choose("1 mm") });
+        var titles = torch.Modifications[0].Cautions.Select(c => c.Title).ToList();
+        Assert.Equal(plain, titles.Take(plain.Count));
+        Assert.Contains("Light and fume of the torch", titles);
+        Assert.Equal(titles.Distinct(), titles);
+    }
+
     // It is the thickness that decides, so the complaint says which.
     [Fact]
     public void A_kerf_that_nobody_has_measured_is_never_guessed()

@@ -1,6 +1,5 @@
 using TemplateForge.Drawing;
 using TemplateForge.Fabrication;
-using TemplateForge.Geometry;
 
 namespace TemplateForge.Sheets.Tests;
 

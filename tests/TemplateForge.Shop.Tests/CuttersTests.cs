@@ -49,6 +49,7 @@ public class CuttersTests
     [InlineData("kerf: {1 mm: 30 mm}", 5, 18)]
     [InlineData("feed: {1 mm: 3000 mm}", 5, 18)]
     [InlineData("leed_in: 3 mm", 5, 5)]
+    [InlineData("cautions: [fire, smoke]", 5, 22)]
     public void A_fault_is_told_with_its_place(string line, int row, int column)
     {
         var complaints = new List<Complaint>();

@@ -179,6 +179,7 @@ public class MaterialsTests
     [InlineData("steps.yaml", "caution: [fire, fuel]", "caution: [fire, full]", 8, 21)]
     [InlineData("steps.yaml", "text: Sealer", "tekst: Sealer", 23, 3)]
     [InlineData("machines.yaml", "kerf: 6 mm", "kerf: 30 mm", 47, 11)]
+    [InlineData("machines.yaml", "kerf: 6 mm", "kerf: 30 mm", 49, 11)]
     [InlineData("processes.yaml", "plug_hole: {0.9 mm: 5 mm", "plug_hole: {3 mm: 5 mm", 10, 29)]
     [InlineData("processes.yaml", "tack_pitch: 30 mm", "tack_pitch: 30 deg", 8, 17)]
     [InlineData("steps.yaml", "text: Sealer", "tekst: Sealer", 21, 5)]

@@ -24,8 +24,8 @@ public sealed class SweptKerf
         _radius = kerf / 2;
         _part = [.. part.Contours.SelectMany((c, i) => c.Segments.SelectMany(s => Chords(s, i)))];
         _path = [.. cuts.SelectMany((c, i) => c.Segments.SelectMany(s => Chords(s, i)))];
-        _partGrid = new(_part, _radius + 0.5);
-        _pathGrid = new(_path, _radius + 0.5);
+        _partGrid = new(_part, _radius + 0.1);
+        _pathGrid = new(_path, _radius + 0.1);
     }
 
     /// <summary>How far the slot reaches into the part at the most, in mm; below 0 where it keeps off it.</summary>
@@ -34,7 +34,7 @@ public sealed class SweptKerf
         var worst = double.NegativeInfinity;
         foreach (var chord in _path)
         {
-            foreach (var edge in _partGrid.Near(chord)) worst = Math.Max(worst, _radius - chord.DistanceTo(edge));
+            foreach (var edge in _partGrid.Near(chord)) worst = Math.Max(worst, _radius - chord.DistanceTo(edge, _radius + 0.1));
         }
         // A course that comes nowhere near the part's edge is in the part or out of it as a whole.
         foreach (var cut in _path.GroupBy(c => c.Owner))
@@ -58,8 +58,8 @@ public sealed class SweptKerf
                 if (exempt(at, edge.Owner)) continue;
                 // A slightly larger disc must fit there, or chords in place of arcs would decide what is reached in a narrow wedge.
                 var centre = at + edge.Outwards * (_radius + Larger);
-                if (_partGrid.Near(centre).Any(e => e.DistanceTo(centre) < _radius + Larger - 2 * Sag)) continue;
-                if (_pathGrid.Near(at).Any(p => p.DistanceTo(at) <= _radius + within)) continue;
+                if (_partGrid.Near(centre).Exists(e => e.DistanceTo(centre) < _radius + Larger - 2 * Sag)) continue;
+                if (_pathGrid.Near(at).Exists(p => p.DistanceTo(at) <= _radius + within)) continue;
                 // In the tip of a wedge the disc may stand in the part behind the other side.
                 if (!IsInPart(centre)) yield return at;
             }
@@ -99,8 +99,12 @@ public sealed class SweptKerf
             return p.DistanceTo(At(share));
         }
 
-        public double DistanceTo(Chord other)
+        public double DistanceTo(Chord other, double atMost)
         {
+            var (a, b) = (Math.Max(Math.Min(A.X, B.X) - Math.Max(other.A.X, other.B.X), Math.Min(other.A.X, other.B.X) - Math.Max(A.X, B.X)),
+                Math.Max(Math.Min(A.Y, B.Y) - Math.Max(other.A.Y, other.B.Y), Math.Min(other.A.Y, other.B.Y) - Math.Max(A.Y, B.Y)));
+            // Boxes that are so far apart decide nothing.
+            if (Math.Max(a, b) > atMost) return double.PositiveInfinity;
             if (Crosses(other)) return 0;
             return Math.Min(Math.Min(DistanceTo(other.A), DistanceTo(other.B)), Math.Min(other.DistanceTo(A), other.DistanceTo(B)));
         }
@@ -110,45 +114,70 @@ public sealed class SweptKerf
             && (other.B - other.A).Cross(A - other.A) * (other.B - other.A).Cross(B - other.A) < 0;
     }
 
-    /// <summary>Finds chords that are no farther than a distance.</summary>
+    /// <summary>Finds chords that may be no farther than a distance; the list it answers with is good until the next question.</summary>
     private sealed class Grid
     {
         private readonly double _cell;
         private readonly double _reach;
-        private readonly Dictionary<(int, int), List<Chord>> _cells = [];
+        private readonly List<Chord> _chords;
+        private readonly Dictionary<(int, int), List<int>> _cells = [];
+        private readonly int[] _asked;
+        private readonly List<Chord> _found = [];
+        private int _question;
 
         public Grid(List<Chord> chords, double reach)
         {
-            (_reach, _cell) = (reach, Math.Max(2, reach));
-            foreach (var chord in chords)
+            (_chords, _reach, _cell, _asked) = (chords, reach, Math.Max(3, reach), new int[chords.Count]);
+            for (var i = 0; i < chords.Count; i++)
             {
-                foreach (var cell in Cells(chord))
+                foreach (var part in Parts(chords[i]))
                 {
-                    if (!_cells.TryGetValue(cell, out var list)) _cells.Add(cell, list = []);
-                    list.Add(chord);
+                    foreach (var cell in Cells(part, margin: 0))
+                    {
+                        if (!_cells.TryGetValue(cell, out var list)) _cells.Add(cell, list = []);
+                        if (list.Count == 0 || list[^1] != i) list.Add(i);
+                    }
                 }
             }
         }
 
-        public IEnumerable<Chord> Near(Point p) => Near(new Chord(p, p, 0));
+        public List<Chord> Near(Point p) => Near(new Chord(p, p, 0));
 
-        public IEnumerable<Chord> Near(Chord chord) =>
-            Cells(chord).SelectMany(c => _cells.TryGetValue(c, out var list) ? list : Enumerable.Empty<Chord>()).Distinct();
-
-        private HashSet<(int, int)> Cells(Chord chord)
+        public List<Chord> Near(Chord chord)
         {
-            // By short steps, so that a long slanting chord does not fill a whole square of cells.
-            var steps = Math.Max(1, (int)Math.Ceiling(chord.Length / _cell));
-            var seen = new HashSet<(int, int)>();
-            for (var i = 0; i < steps; i++)
+            _found.Clear();
+            _question++;
+            foreach (var part in Parts(chord))
             {
-                var (a, b) = (chord.At((double)i / steps), chord.At((i + 1.0) / steps));
-                for (var x = Of(Math.Min(a.X, b.X) - _reach); x <= Of(Math.Max(a.X, b.X) + _reach); x++)
+                foreach (var cell in Cells(part, _reach))
                 {
-                    for (var y = Of(Math.Min(a.Y, b.Y) - _reach); y <= Of(Math.Max(a.Y, b.Y) + _reach); y++) seen.Add((x, y));
+                    if (!_cells.TryGetValue(cell, out var list)) continue;
+                    foreach (var i in list)
+                    {
+                        if (_asked[i] == _question) continue;
+                        _asked[i] = _question;
+                        _found.Add(_chords[i]);
+                    }
                 }
             }
-            return seen;
+            return _found;
+        }
+
+        // Short parts, so that a long slanting chord does not fill a whole square of cells.
+        private IEnumerable<Chord> Parts(Chord chord)
+        {
+            var steps = Math.Max(1, (int)Math.Ceiling(chord.Length / _cell));
+            for (var i = 0; i < steps; i++) yield return new(chord.At((double)i / steps), chord.At((i + 1.0) / steps), chord.Owner);
+        }
+
+        private IEnumerable<(int, int)> Cells(Chord part, double margin)
+        {
+            var (left, right) = (Of(Math.Min(part.A.X, part.B.X) - margin), Of(Math.Max(part.A.X, part.B.X) + margin));
+            var (low, high) = (Of(Math.Min(part.A.Y, part.B.Y) - margin), Of(Math.Max(part.A.Y, part.B.Y) + margin));
+            for (var x = left; x <= right; x++)
+            {
+                for (var y = low; y <= high; y++) yield return (x, y);
+            }
 
             int Of(double at) => (int)Math.Floor(at / _cell);
         }

@@ -84,7 +84,7 @@ public sealed record CutPlan
     /// <summary>Plans the cutting of a piece.</summary>
     /// <param name="piece">Any but paper.</param>
     /// <param name="cutter">What cuts it.</param>
-    /// <param name="kerf">Width of its slot in mm, 0 or more; not used where the controller allows for it.</param>
+    /// <param name="kerf">Width of its slot in mm, 0 or more; where the controller allows for it, it only keeps leads so far away.</param>
     /// <param name="runOut">How far an open cut begins and ends past the panel's edge, in mm, more than 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">The kerf or the run-out is none.</exception>
     public static CutPlan Of(Piece piece, Cutter cutter, double kerf, double runOut)
@@ -95,7 +95,9 @@ public sealed record CutPlan
         var paths = TorchPaths.Of(piece, width, cutter.LeastHoleIn(piece.Thickness), runOut);
         var troubles = paths.Troubles.ToBuilder();
         var drilled = paths.Drilled.ToBuilder();
-        var starts = new CutStarts(cutter, width, paths.Part, troubles);
+        // A controller moves the lead aside as well, so its pierce stands that much nearer to what lies across from it.
+        var own = cutter.Compensates ? cutter with { LeastLead = cutter.LeastLead + kerf } : cutter;
+        var starts = new CutStarts(own, width, paths.Part, troubles);
         var part = paths.Part;
         var tabs = Tabs(piece, paths, cutter.Tab + width);
         var nodes = ImmutableArray.CreateBuilder<CutNode>();

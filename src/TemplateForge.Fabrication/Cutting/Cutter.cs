@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace TemplateForge.Fabrication;
 
 /// <summary>A machine or tool that cuts sheet. Lengths in mm.</summary>
@@ -47,6 +49,9 @@ public sealed record Cutter(string Name, string Title, double Kerf, double Least
 
     /// <summary>How fast it moves when it does not cut, in mm/min; 0 where nobody has said.</summary>
     public double RapidFeed { get; init; }
+
+    /// <summary>What can hurt where it cuts.</summary>
+    public ImmutableArray<Caution> Cautions { get; init; } = [];
 
     /// <summary>Width of the slot in sheet so thick.</summary>
     /// <returns>Whether anybody has measured it.</returns>

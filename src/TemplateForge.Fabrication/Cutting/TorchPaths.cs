@@ -43,12 +43,11 @@ internal sealed record TorchPaths
         part = WithoutDrilledHoles(part, piece.Cutting.DrillUpTo, leastHole, drilled);
         var grown = kerf > 0 ? part.Offset(kerf / 2) : part;
         var (closed, open) = Split(grown, part, piece, kerf, runOut);
-        foreach (var hole in HolesIn(part))
-        {
-            if (hole.Offset(-leastHole / 2).IsEmpty && leastHole > kerf && !hole.Offset(-kerf / 2).IsEmpty)
-                troubles.Add(new(CutTroubleKind.NarrowerThanTheProcessLikes, hole.Bounds.Centre, leastHole));
-        }
-        if (kerf > 0) AddNotReached(part, grown, piece, kerf / 2, troubles);
+        var holes = HolesIn(part).ToLookup(h => kerf > 0 && h.Offset(-kerf / 2).IsEmpty);
+        foreach (var hole in holes[false].Where(h => leastHole > kerf && h.Offset(-leastHole / 2).IsEmpty))
+            troubles.Add(new(CutTroubleKind.NarrowerThanTheProcessLikes, hole.Bounds.Centre, leastHole));
+        foreach (var hole in holes[true]) troubles.Add(new(CutTroubleKind.HoleTooNarrow, hole.Bounds.Centre, kerf));
+        if (kerf > 0) AddNotReached(part, grown, piece, kerf / 2, [.. holes[true]], troubles);
         return new() { Part = part, Closed = closed, Open = open, Drilled = drilled.ToImmutable(), Troubles = troubles.ToImmutable() };
     }
 
@@ -120,11 +119,9 @@ internal sealed record TorchPaths
     }
 
     // What a disc of half the kerf leaves standing although it should not stand, each place with how far it stands in.
-    private static void AddNotReached(Region part, Region grown, Piece piece, double radius, ImmutableArray<CutTrouble>.Builder troubles)
+    private static void AddNotReached(
+        Region part, Region grown, Piece piece, double radius, List<Region> narrow, ImmutableArray<CutTrouble>.Builder troubles)
     {
-        var holes = HolesIn(part).ToList();
-        foreach (var narrow in holes.Where(h => h.Offset(-radius).IsEmpty))
-            troubles.Add(new(CutTroubleKind.HoleTooNarrow, narrow.Bounds.Centre, 2 * radius));
         var stays = part.CutOutBy(radius).LeftOver;
         if (stays.IsEmpty) return;
         var places = part.Contours.SelectMany(c => c.Segments).SelectMany(s => new[] { s.Start, s.At(0.5) }).ToList();
@@ -133,7 +130,7 @@ internal sealed record TorchPaths
             var bounds = left.Bounds.Grown(1e-3);
             var (depth, at) = places.Where(p => bounds.Contains(p) && left.BoundaryDistanceTo(p) < 1e-3)
                 .Select(p => (Depth: grown.BoundaryDistanceTo(p) - radius, At: p)).DefaultIfEmpty((Depth: 0.0, At: left.Bounds.Centre)).MaxBy(p => p.Depth);
-            if (depth <= WorthAWord || holes.Any(h => h.Offset(-radius).IsEmpty && h.DistanceTo(at) <= 1e-3)) continue;
+            if (depth <= WorthAWord || narrow.Exists(h => h.DistanceTo(at) <= 1e-3)) continue;
             // The shown stretch of a panel ends where there is no edge.
             if (piece.Kind == PieceKind.CutAway && !piece.Before.Contains(at)) continue;
             troubles.Add(new(CutTroubleKind.NotReached, at, depth));

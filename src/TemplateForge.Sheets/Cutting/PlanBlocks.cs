@@ -22,7 +22,7 @@ internal sealed record PlanBlocks(Modification Modification, double Height)
 
     private Block Table(ImmutableArray<Piece> pieces, double width)
     {
-        var (pierces, length, moves, minutes, weight) = (Width("pierces"), Width("cut m 0.0"), Width("0.00, 100 % over the"), Width("no feed 0"), Width("kg each"));
+        var (pierces, length, moves, minutes, weight) = (Width("pierces"), Width("cut m 0.0"), Math.Min(width * 0.28, Width("0.00, 100 % over the bound")), Width("no feed 0"), Width("kg each"));
         var name = Math.Max(width * 0.2, width - pierces - length - moves - minutes - weight);
         if (name + pierces + length + moves + minutes + weight > width) moves = width - name - pierces - length - minutes - weight;
         return Sheets.Table.Of(

@@ -47,7 +47,7 @@ internal static partial class Wording
 
     /// <summary>On what the estimate of the time stands.</summary>
     public const string TimeBasis =
-        "Moves: from the end of a cut to the next; the bound is the shortest tree that joins all cuts, whatever the order. Minutes: an estimate from the "
+        "Moves: from the end of a cut to the next; no order can be under the bound (the shortest tree that joins the cuts). Minutes: an estimate from the "
         + "shop's feeds and pierce times, without speeding up and slowing down; none where the shop has not written its feed.";
 
     private static IEnumerable<string> Drills(CutPlan plan) =>

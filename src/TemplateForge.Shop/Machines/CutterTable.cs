@@ -7,14 +7,16 @@ namespace TemplateForge.Shop;
 /// <summary>Reads the cutters of <c>machines.yaml</c>; what is left out has the value that <see cref="Cutter"/> gives it.</summary>
 internal static class CutterTable
 {
-    public static ImmutableDictionary<string, Cutter> Read(Fields table, ICollection<Complaint> complaints)
+    public static ImmutableDictionary<string, Cutter> Read(
+        Fields table, ImmutableDictionary<string, Caution> cautions, ICollection<Complaint> complaints)
     {
         var cutters = ImmutableDictionary.CreateBuilder<string, Cutter>(StringComparer.Ordinal);
-        foreach (var (name, entry) in ShopFields.Entries(table, "cutters", "cutter", complaints)) cutters[name.Text] = Read(name.Text, entry, complaints);
+        foreach (var (name, entry) in ShopFields.Entries(table, "cutters", "cutter", complaints))
+            cutters[name.Text] = Read(name.Text, entry, cautions, complaints);
         return cutters.ToImmutable();
     }
 
-    private static Cutter Read(string name, Fields entry, ICollection<Complaint> complaints)
+    private static Cutter Read(string name, Fields entry, ImmutableDictionary<string, Caution> cautions, ICollection<Complaint> complaints)
     {
         // One width for all sheets, or one for each thickness.
         var isByThickness = entry.Optional("kerf", out var kerf) && kerf is MappingNode;
@@ -38,6 +40,7 @@ internal static class CutterTable
             Spread = ShopFields.LengthOr(usual.Spread, entry, "spread", least: 0, most: 5000, complaints),
             Feed = ShopFields.NumberByThickness(entry, "feed", least: 1, most: 100_000, complaints),
             PierceTime = ShopFields.NumberByThickness(entry, "pierce_time", least: 0, most: 60, complaints),
+            Cautions = Cautions(entry, cautions, complaints),
             RapidFeed = ShopFields.NumberOr(usual.RapidFeed, entry, "rapid", least: 1, most: 1_000_000, complaints),
         };
         if (cutter.LeastLead > cutter.LeadIn)
@@ -45,6 +48,19 @@ internal static class CutterTable
         entry.RequiredText("source", out _); // for whoever reads the table
         entry.Done();
         return cutter;
+    }
+
+    private static ImmutableArray<Caution> Cautions(Fields entry, ImmutableDictionary<string, Caution> known, ICollection<Complaint> complaints)
+    {
+        var found = ImmutableArray.CreateBuilder<Caution>();
+        if (!entry.OptionalList("cautions", out var list)) return [];
+        foreach (var item in list.Items)
+        {
+            if (!item.TryText("A caution", complaints, out var name)) continue;
+            if (known.TryGetValue(name.Text, out var caution)) found.Add(caution);
+            else complaints.Add(Wordings.UnknownCaution(name.Place, name.Text, known.Keys.Order(StringComparer.Ordinal)));
+        }
+        return found.ToImmutable();
     }
 
     // Whether the second of two words stands there; the first is meant where nothing does.

@@ -13,9 +13,9 @@ internal static class MachineTable
         ([], ImmutableDictionary<string, Cutter>.Empty);
 
     public static (ImmutableArray<(string Name, Brake Brake)> Brakes, ImmutableDictionary<string, Cutter> Cutters) Read(
-        Fields table, ICollection<Complaint> complaints)
+        Fields table, ImmutableDictionary<string, Caution> cautions, ICollection<Complaint> complaints)
     {
-        var machines = (ReadBrakes(table, complaints), ShopFields.Has(table, "cutters") ? CutterTable.Read(table, complaints) : ImmutableDictionary<string, Cutter>.Empty);
+        var machines = (ReadBrakes(table, complaints), ShopFields.Has(table, "cutters") ? CutterTable.Read(table, cautions, complaints) : ImmutableDictionary<string, Cutter>.Empty);
         table.Done();
         return machines;
     }
