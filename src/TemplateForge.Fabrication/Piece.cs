@@ -79,6 +79,15 @@ public sealed record Piece
     public ImmutableArray<Label> Labels { get; init; } = [];
     public ImmutableArray<string> Notes { get; init; } = [];
 
+    /// <summary>Lines that are lettered on the piece itself, to stay.</summary>
+    public ImmutableArray<string> Lettering { get; init; } = [];
+
+    /// <summary>Arrows that stand on the piece itself.</summary>
+    public ImmutableArray<MarkedArrow> MarkedArrows { get; init; } = [];
+
+    /// <summary>What belongs to it beside itself: pins, bushes, clamps.</summary>
+    public ImmutableArray<JigPart> Parts { get; init; } = [];
+
     /// <summary>This piece for the other hand: everything but its words in mirror image, left and right exchanged.</summary>
     public Piece Mirrored()
     {
@@ -100,6 +109,7 @@ public sealed record Piece
             Checks = [.. Checks.Select(c => c with { From = mirror.Of(c.From), To = mirror.Of(c.To) })],
             Dimensions = [.. Dimensions.Select(d => d with { From = mirror.Of(d.From), To = mirror.Of(d.To) })],
             Labels = [.. Labels.Select(l => l with { At = mirror.Of(l.At) })],
+            MarkedArrows = [.. MarkedArrows.Select(a => a.Mirrored(mirror))],
         };
     }
 }

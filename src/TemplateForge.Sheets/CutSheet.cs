@@ -22,6 +22,7 @@ public static class CutSheet
         board.Add(LineKinds.PanelEdge, piece.Edges.Select(PieceLines.Stroke));
         foreach (var datum in piece.Datums) board.Add(LineKinds.Datum, PieceLines.DatumMarks(datum, unit: 1));
         foreach (var tack in piece.Tacks) board.Add(LineKinds.Tack, PieceLines.TackMarks(piece, tack, unit: 1));
+        PlateLettering.PutOn(board, piece, withWords: true);
         board.Add(LineKinds.CentreLine, PieceLines.CentreLines(piece).Select(PieceLines.Stroke));
         board.Add(LineKinds.Guide, piece.GuideLines.SelectMany(g => g.Along.Contours).Select(c => new ClosedStroke(c)));
 

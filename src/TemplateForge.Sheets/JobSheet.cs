@@ -62,6 +62,7 @@ public static class JobSheet
             blocks.Section("Warnings", blocks.Warnings(frame.Width)),
             blocks.Section("Check by rule before cutting", blocks.Checks(frame.Width)),
             blocks.Section("Material", blocks.CutList(frame.Width)),
+            blocks.Section("Parts of the jig", PartList.Of(modification, frame.Width, RunningOn)),
             blocks.Section("Bends, in this order", blocks.Bends(frame.Width)),
             blocks.Section("Values used: confirm, then tick", blocks.Values(frame.Width, toConfirm: true)),
             blocks.Section("The work in order", blocks.Steps(frame.Width)),
@@ -88,6 +89,7 @@ public static class JobSheet
             blocks.Section("Warnings", blocks.Warnings(right)),
             blocks.Section("Check by rule before cutting", blocks.Checks(right)),
             blocks.Section("Material", blocks.CutList(right)),
+            blocks.Section("Parts of the jig", PartList.Of(modification, right, size)),
             blocks.Section("Bends, in this order", blocks.Bends(right)),
             blocks.Section("The work in order", blocks.Steps(right)),
             blocks.Section("Cautions", blocks.Cautions(right, columns: 1)));

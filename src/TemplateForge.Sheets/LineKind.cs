@@ -44,12 +44,13 @@ internal static class LineKinds
     public static LineKind Sight { get; } =
         new("PENCIL-SIGHT", new(0.18, [5, 1, 1, 1], Colour.Black), "sight line: pencil, the nose bar's edge stands over it");
     public static LineKind Scribe { get; } = new("SCRIBE", new(0.35, [12, 1.2], Colour.Black), "scribe line: a mark that stays, not a cut, not a bend");
+    public static LineKind PlateLettering { get; } = new("SCRIBE-LETTERING", Pen.Solid(0.3, Colour.Black), "lettered on the plate, to stay");
     public static LineKind RoughCut { get; } = new("ROUGH-CUT", new(0.35, [2.5, 1.5], Colour.Black), "rough cut: snips, saw or torch stay on it");
     public static LineKind Finish { get; } = new("CUT", Pen.Solid(0.35, Colour.Black), "finish line: the edge that is wanted");
 
     public static ImmutableArray<LineKind> InOrder { get; } =
     [
         Demonstration, Shade, Waste, CentreLine, Guide, Break, Dimension, Frame, Warning, Arrow, Note, Heading, BendTangent, Sight, Tack, Datum, PanelEdge,
-        Bend, Scribe, RoughCut, Finish,
+        Bend, Scribe, PlateLettering, RoughCut, Finish,
     ];
 }

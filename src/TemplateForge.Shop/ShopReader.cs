@@ -16,13 +16,14 @@ public static class ShopReader
     private const string Machines = "machines.yaml";
     private const string Processes = "processes.yaml";
     private const string Fasteners = "fasteners.yaml";
+    private const string Jigs = "jigs.yaml";
 
     /// <summary>The files that make up a shop's tables.</summary>
-    public static ImmutableArray<string> FileNames => [Papers, Cautions, Habits, Materials, Machines, Processes, Fasteners];
+    public static ImmutableArray<string> FileNames => [Papers, Cautions, Habits, Materials, Machines, Processes, Fasteners, Jigs];
 
-    /// <summary>Whether a shop may do without a table: then it has no materials, machines, processes or fasteners.</summary>
+    /// <summary>Whether a shop may do without a table: then it has no materials, machines, processes, fasteners or jig plates.</summary>
     /// <param name="name">One of <see cref="FileNames"/>.</param>
-    public static bool IsOptional(string name) => name is Materials or Machines or Processes or Fasteners;
+    public static bool IsOptional(string name) => name is Materials or Machines or Processes or Fasteners or Jigs;
 
     /// <summary>Reads the tables.</summary>
     /// <param name="files">Each of <see cref="FileNames"/>, by the last part of its name. A table may be there more than once: entries of
@@ -45,6 +46,7 @@ public static class ShopReader
             ? ProcessTable.Read(processFile, complaints)
             : ImmutableDictionary<string, WeldingProcess>.Empty;
         var fasteners = TryOptional(files, Fasteners, complaints, out var fastenerFile) ? FastenerTable.Read(fastenerFile, complaints) : FastenerTable.None;
+        var plates = TryOptional(files, Jigs, complaints, out var jigFile) ? JigTable.Read(jigFile, complaints) : ImmutableDictionary<string, PlateStock>.Empty;
         if (!TableFiles.TryOpen(files, Habits, complaints, out var habits)) return false;
 
         var name = ShopFields.Words(habits, "shop");
@@ -69,6 +71,7 @@ public static class ShopReader
             Processes = processes,
             Bolts = fasteners.Bolts,
             Rivets = fasteners.Rivets,
+            JigPlates = plates,
         };
         return true;
     }

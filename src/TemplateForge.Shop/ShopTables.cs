@@ -41,4 +41,7 @@ public sealed record ShopTables
 
     /// <summary>Rivets by their size.</summary>
     public ImmutableDictionary<string, Fastener> Rivets { get; init; } = ImmutableDictionary<string, Fastener>.Empty;
+
+    /// <summary>Of what jig plates are made, by name.</summary>
+    public ImmutableDictionary<string, PlateStock> JigPlates { get; init; } = ImmutableDictionary<string, PlateStock>.Empty;
 }

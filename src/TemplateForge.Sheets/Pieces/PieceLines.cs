@@ -38,6 +38,7 @@ internal static class PieceLines
         board.Add(LineKinds.Guide, piece.GuideLines.SelectMany(g => g.Along.Contours).Select(c => new ClosedStroke(c)));
         PutMarkedOn(board, piece);
         foreach (var datum in piece.Datums) board.Add(LineKinds.Datum, DatumMarks(datum, unit));
+        PlateLettering.PutOn(board, piece, withWords: unit <= 1);
         foreach (var tack in piece.Tacks) board.Add(LineKinds.Tack, TackMarks(piece, tack, unit));
     }
 
