@@ -85,6 +85,9 @@ public sealed record Piece
     /// <summary>Arrows that stand on the piece itself.</summary>
     public ImmutableArray<MarkedArrow> MarkedArrows { get; init; } = [];
 
+    /// <summary>The hand that it is for, in words, where that is not the hand of the rest: the other face of a plate that flips.</summary>
+    public string ForHand { get; init; } = "";
+
     /// <summary>What belongs to it beside itself: pins, bushes, clamps.</summary>
     public ImmutableArray<JigPart> Parts { get; init; } = [];
 

@@ -38,7 +38,7 @@ public static class CutSheet
         var notes = new List<string>
         {
             $"{piece.Title}. {Wording.ProfileOf(modification)}",
-            $"{Wording.HandOf(modification)}. {Wording.FaceUpOf(piece)}",
+            $"{Wording.HandOf(modification, piece)}. {Wording.FaceUpOf(piece)}",
             $"{Wording.MakingOf(piece)}. Unit: mm. {Wording.NoKerf} Only layer CUT is cut.",
         };
         if (!piece.Bends.IsEmpty) notes.Add(Wording.PencilOnly);

@@ -20,7 +20,7 @@ public static class JigParts
         var fit = design.IsOneSided && !design.IsDrillJig ? PressedFit : SlipFit;
         return
         [
-            new(1, $"plate, {design.Stock.Title}", $"{Size(plate.Outline.Bounds.Width)} x {Size(plate.Outline.Bounds.Height)} x {Size(design.Stock.Thickness)} mm"),
+            new(1, $"plate: {design.Stock.Title}", FormattableString.Invariant($"{plate.Outline.Bounds.Width:0.#} x {plate.Outline.Bounds.Height:0.#} x {design.Stock.Thickness:0.#} mm")),
             .. design.Location.Locators.GroupBy(l => (l.Kind, l.Diameter, l.Nose)).Select(g => PinOf(g.First(), g.Count(), fit, design.Stock.Thickness)),
             .. plate.Bushes.GroupBy(b => b.Bush).OrderBy(g => g.Key.Bore).SelectMany(g => BushesOf(g.Key, g.Count(), design)),
             new(plate.Clamps.Length, "clamp", $"foot no wider than {Size(ClampPlaces.Foot)} mm, at the places drawn"),

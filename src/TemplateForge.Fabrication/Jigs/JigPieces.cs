@@ -20,9 +20,9 @@ public static class JigPieces
         var (design, other) = (plate.Design, Other(lettering.Hand));
         var face = PlateOf(plate, design.Name, design.Title, JigWords.UpperFace(plate, lettering, lettering.Hand, "A")) with { Parts = JigParts.Of(plate) };
         pieces.Add(face);
-        pieces.Add(Underside(face, plate.Flips && other != Hand.Either
-            ? JigWords.UpperFace(plate, lettering, other, "B")
-            : JigWords.LowerFace(plate, lettering, lettering.Hand)));
+        pieces.Add(plate.Flips && other != Hand.Either
+            ? Underside(face, JigWords.UpperFace(plate, lettering, other, "B"), isUp: true) with { ForHand = JigWords.ForHand(lettering, other) }
+            : Underside(face, JigWords.LowerFace(plate, lettering, lettering.Hand), isUp: false));
         if (!plate.Flips && other != Hand.Either)
         {
             var second = face.Mirrored() with
@@ -30,9 +30,11 @@ public static class JigPieces
                 Name = design.Name + "-other-hand",
                 Title = $"{design.Title}, the other hand's",
                 Lettering = JigWords.UpperFace(plate, lettering, other, "A"),
+                ForHand = JigWords.ForHand(lettering, other),
+                Parts = [],
             };
             pieces.Add(second);
-            pieces.Add(Underside(second, JigWords.LowerFace(plate, lettering, other)));
+            pieces.Add(Underside(second, JigWords.LowerFace(plate, lettering, other), isUp: false));
         }
         if (!design.IsDrillJig) pieces.Add(GaugeOf(plate, lettering));
         return pieces.ToImmutable();
@@ -56,7 +58,7 @@ public static class JigPieces
             GuideLines =
             [
                 .. design.Edge.Offset > Tolerance.Length && !design.IsDrillJig
-                    ? [new GuideLine("finish line", plate.Waste.Intersect(plate.Outline))]
+                    ? [new GuideLine("finish line of the panel", design.Work.Kind == PieceKind.CutAway ? design.Work.Waste() : plate.Waste.Intersect(plate.Outline))]
                     : ImmutableArray<GuideLine>.Empty,
                 new GuideLine("clamp", Combination.Union(plate.Clamps.Select(c => Region.Of(Outline.Circle(c, ClampPlaces.Foot / 2))))),
             ],
@@ -69,16 +71,15 @@ public static class JigPieces
     }
 
     // Lettered to be read with that face up: the words are not mirrored, everything else is.
-    private static Piece Underside(Piece plate, ImmutableArray<string> lettering)
+    private static Piece Underside(Piece plate, ImmutableArray<string> lettering, bool isUp)
     {
         var mirrored = plate.Mirrored();
-        var isUp = lettering.Any(l => l.Contains("FACE B UP", StringComparison.Ordinal));
         return mirrored with
         {
             Name = plate.Name + "-face-b",
             Title = $"{plate.Title}: face B, to stick on the plate turned over",
             Kind = PieceKind.Paper,
-            FaceUp = isUp ? $"face B of the plate, when it is turned over for the other hand" : "face B of the plate, which never is up",
+            FaceUp = isUp ? "face B of the plate, when it is turned over for the other hand" : "face B of the plate, which never is up",
             Checks = [],
             Notes = ["Stick it on face B, its outline on the plate's. Where the sheets say mirror image, nobody has measured that hand."],
             Lettering = lettering,

@@ -32,12 +32,11 @@ internal static class JigWords
     public static ImmutableArray<string> UpperFace(JigPlate plate, JigLettering lettering, Hand hand, string face)
     {
         var design = plate.Design;
-        var measured = hand == Hand.Either || (hand == lettering.Hand) == lettering.HandWasMeasured;
         return
         [
             design.Title,
             $"{design.Name}, revision: {lettering.Revision}",
-            $"{HandOf(hand)}, FACE {face} UP{(measured ? "" : ", NOT MEASURED on this hand")}",
+            $"{HandOf(hand)}, FACE {face} UP{NotMeasured(lettering, hand)}",
             EdgeOf(plate),
             FeedOf(design),
             .. design.IsDrillJig ? ImmutableArray<string>.Empty : ["WASTE SIDE: where the arrow WASTE points"],
@@ -90,7 +89,13 @@ internal static class JigWords
         $"Lay it on the plate with the pins through both. On a new plate the guide edge stands out {Mm(wear)} past the gauge all along. Where the two are flush, "
         + $"or the gauge stands out, the edge has worn by {Mm(wear)}: make a new plate. Letter the date on the plate.";
 
-    public static string HandOf(Hand hand) => hand switch { Hand.Left => "LEFT HAND", Hand.Right => "RIGHT HAND", _ => "EITHER HAND" };
+    /// <summary>A hand other than that of the job, as pages say it.</summary>
+    public static string ForHand(JigLettering lettering, Hand hand) => HandOf(hand) + NotMeasured(lettering, hand);
+
+    private static string NotMeasured(JigLettering lettering, Hand hand) =>
+        hand == Hand.Either || (hand == lettering.Hand) == lettering.HandWasMeasured ? "" : ", NOT MEASURED on this hand";
+
+    private static string HandOf(Hand hand) => hand switch { Hand.Left => "LEFT HAND", Hand.Right => "RIGHT HAND", _ => "EITHER HAND" };
 
     public static string Mm(double length) => FormattableString.Invariant($"{length:0.###} mm");
 }
