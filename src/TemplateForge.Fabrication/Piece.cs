@@ -97,6 +97,17 @@ public sealed record Piece
 
     /// <summary>How a machine cuts it, once somebody has said which; made last, so a mirror image has none.</summary>
     public CutPlan Planned { get; init; } = CutPlan.None;
+    /// <summary>Lines that are lettered on the piece itself, to stay.</summary>
+    public ImmutableArray<string> Lettering { get; init; } = [];
+
+    /// <summary>Arrows that stand on the piece itself.</summary>
+    public ImmutableArray<MarkedArrow> MarkedArrows { get; init; } = [];
+
+    /// <summary>The hand that it is for, in words, where that is not the hand of the rest: the other face of a plate that flips.</summary>
+    public string ForHand { get; init; } = "";
+
+    /// <summary>What belongs to it beside itself: pins, bushes, clamps.</summary>
+    public ImmutableArray<JigPart> Parts { get; init; } = [];
 
     /// <summary>This piece for the other hand: everything but its words in mirror image, left and right exchanged.</summary>
     public Piece Mirrored()
@@ -125,6 +136,7 @@ public sealed record Piece
             Labels = [.. Labels.Select(l => l with { At = mirror.Of(l.At) })],
             Cutting = Cutting with { TabsAt = [.. Cutting.TabsAt.Select(mirror.Of)] },
             Planned = CutPlan.None,
+            MarkedArrows = [.. MarkedArrows.Select(a => a.Mirrored(mirror))],
         };
     }
 }

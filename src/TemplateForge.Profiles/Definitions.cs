@@ -19,6 +19,7 @@ internal sealed record Definitions
     public required ImmutableDictionary<string, StationsRecipe> Stations { get; init; }
     public required ImmutableArray<Rule> Rules { get; init; }
     public required ImmutableArray<PieceRecipe> Pieces { get; init; }
+    public required ImmutableArray<JigRecipe> Jigs { get; init; }
     public required ImmutableArray<Conditional<string>> Cautions { get; init; }
     public required ImmutableArray<Conditional<StepRecipe>> Steps { get; init; }
 

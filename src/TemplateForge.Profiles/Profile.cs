@@ -59,6 +59,14 @@ public sealed class Profile
             [.. definitions.Pieces.Select(p => new Conditional<PieceRecipe>(p.When, p))],
             (PieceRecipe recipe, out Piece piece) => recipe.TryMake(evaluation, arrows, out piece!),
             out var pieces);
+        var jigs = ImmutableArray<JigPlate>.Empty;
+        if (sound)
+        {
+            sound = evaluation.TryMany(
+                [.. definitions.Jigs.Select(j => new Conditional<JigRecipe>(j.When, j))],
+                (JigRecipe recipe, out JigPlate plate) => recipe.TryMake(evaluation, pieces, mirrored: hand != Hand, out plate!),
+                out jigs);
+        }
         sound &= evaluation.TryMany(
             definitions.Cautions,
             (string name, out Caution caution) => shop.Cautions.TryGetValue(name, out caution!),
@@ -80,7 +88,11 @@ public sealed class Profile
             Hand = hand,
             HandWasMeasured = hand == measuredOn,
             Values = used,
-            Pieces = hand == Hand ? pieces : [.. pieces.Select(p => p.Mirrored())],
+            Pieces =
+            [
+                .. hand == Hand ? pieces : [.. pieces.Select(p => p.Mirrored())],
+                .. jigs.SelectMany(j => JigPieces.Of(j, new($"{Name}, version {Version}", hand, hand == measuredOn))),
+            ],
             Cautions = [.. cautions.Concat(steps.SelectMany(s => s.Cautions)).Distinct()],
             Steps = steps,
         };

@@ -44,6 +44,7 @@ internal static class ProfileReader
         Field.May("stations", Holds.NamesOf(Holds.Defined("stations")), "rows of places along a line"),
         Field.May("rules", Holds.ListOf(Holds.Group(RuleWord)), "what must hold"),
         Field.Must("pieces", Holds.NamesOf(Holds.Group(PieceReader.Word)), "what is printed or cut"),
+        Field.May("jigs", Holds.NamesOf(Holds.Group(JigReader.Word)), "plates that guide a tool or drills on a piece"),
         Field.May("cautions", StepReader.Cautions, "what can hurt, by its name in the shop's table"),
         Field.May("steps", Holds.Defined("work"), "the work in order"));
 
@@ -104,6 +105,8 @@ internal static class ProfileReader
             Stations = Named(stations, e => StationsReader.Read(reading, e.Node)),
             Rules = ReadRules(fields, reading),
             Pieces = [.. Section(fields, "pieces", reading).Entries.Select(e => PieceReader.Read(e.Key, e.Value, faceUp, shop, reading))],
+            Jigs = [.. Section(fields, "jigs", reading).Entries.Select(e =>
+                JigReader.Read(e.Key, e.Value, Section(fields, "pieces", reading).Entries.Select(p => p.Key.Text), shop, reading))],
             Cautions = fields.Optional("cautions", out var cautions) ? StepReader.ReadCautions(cautions, shop, reading) : [],
             Steps = StepReader.ReadSteps(fields, shop, reading),
         };

@@ -29,6 +29,7 @@ public static class CutSheet
         board.Add(LineKinds.PanelEdge, piece.Edges.Select(PieceLines.Stroke));
         foreach (var datum in piece.Datums) board.Add(LineKinds.Datum, PieceLines.DatumMarks(datum, unit: 1));
         foreach (var tack in piece.Tacks) board.Add(LineKinds.Tack, PieceLines.TackMarks(piece, tack, unit: 1));
+        PlateLettering.PutOn(board, piece, withWords: true);
         board.Add(LineKinds.CentreLine, PieceLines.CentreLines(piece).Select(PieceLines.Stroke));
         board.Add(LineKinds.Guide, piece.GuideLines.SelectMany(g => g.Along.Contours).Select(c => new ClosedStroke(c)));
         board.Add(LineKinds.Guide, JoiningLines.ZincLimits(piece));
@@ -47,6 +48,8 @@ public static class CutSheet
             $"{piece.Title}. {Wording.ProfileOf(modification)}",
             $"{Wording.HandOf(modification)}. {Wording.FaceUpOf(piece)}",
             $"{Wording.MakingOf(piece)}. Unit: mm. {Wording.KerfOf(piece.Planned)} Only layer CUT is cut.",
+            $"{Wording.HandOf(modification, piece)}. {Wording.FaceUpOf(piece)}",
+            $"{Wording.MakingOf(piece)}. Unit: mm. {Wording.NoKerf} Only layer CUT is cut.",
         };
         notes.AddRange(Wording.WaysOf(piece.Planned));
         if (!piece.Bends.IsEmpty) notes.Add(Wording.PencilOnly);

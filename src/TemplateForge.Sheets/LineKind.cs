@@ -51,6 +51,7 @@ internal static class LineKinds
     public static LineKind Generator { get; } =
         new("PENCIL-GENERATOR", new(0.18, [14, 1.5, 3, 1.5], Colour.Black), "generator: pencil it; line the wrap up by it, roll along it");
     public static LineKind Scribe { get; } = new("SCRIBE", new(0.35, [12, 1.2], Colour.Black), "scribe line: a mark that stays, not a cut, not a bend");
+    public static LineKind PlateLettering { get; } = new("SCRIBE-LETTERING", Pen.Solid(0.3, Colour.Black), "lettered on the plate, to stay");
     public static LineKind RoughCut { get; } = new("ROUGH-CUT", new(0.35, [2.5, 1.5], Colour.Black), "rough cut: snips, saw or torch stay on it");
     public static LineKind Finish { get; } = new("CUT", Pen.Solid(0.35, Colour.Black), "finish line: the edge that is wanted");
 
@@ -60,5 +61,7 @@ internal static class LineKinds
         Demonstration, Shade, Waste, CentreLine, Guide, Break, Dimension, Frame, Warning, Arrow, Note, Heading, BendTangent, Sight, WeldRun, Tack, Datum, PanelEdge,
         Demonstration, Shade, Waste, CentreLine, Guide, Break, Move, FinishedEdge, Drill, Pierce, Dimension, Frame, Warning, Arrow, Note, Heading, BendTangent, Sight, Tack, Datum, PanelEdge,
         Bend, Scribe, RoughCut, Finish,
+        Demonstration, Shade, Waste, CentreLine, Guide, Break, Dimension, Frame, Warning, Arrow, Note, Heading, BendTangent, Sight, Tack, Datum, PanelEdge,
+        Bend, Scribe, PlateLettering, RoughCut, Finish,
     ];
 }

@@ -25,6 +25,9 @@ internal static partial class Wording
         _ => modification.HandWasMeasured ? "RIGHT HAND" : NotMeasured("RIGHT HAND", "left"),
     };
 
+    /// <summary>The hand of one piece, which may be the other's: a plate's other face.</summary>
+    public static string HandOf(Modification modification, Piece piece) => piece.ForHand.Length > 0 ? piece.ForHand : HandOf(modification);
+
     /// <summary>The same for a title line, where room is short.</summary>
     public static string ShortHandOf(Modification modification) => SaysNotMeasured(modification)
         ? HandOf(modification).Split(':')[0] + ", NOT MEASURED on this side"

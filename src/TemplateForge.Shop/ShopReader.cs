@@ -17,13 +17,14 @@ public static class ShopReader
     private const string Processes = "processes.yaml";
     private const string Fasteners = "fasteners.yaml";
     private const string Steps = "steps.yaml";
+    private const string Jigs = "jigs.yaml";
 
     /// <summary>The files that make up a shop's tables.</summary>
-    public static ImmutableArray<string> FileNames => [Papers, Cautions, Habits, Materials, Machines, Processes, Fasteners, Steps];
+    public static ImmutableArray<string> FileNames => [Papers, Cautions, Habits, Materials, Machines, Processes, Fasteners, Steps, Jigs];
 
-    /// <summary>Whether a shop may do without a table: then it has no materials, machines, processes, fasteners or steps of its own.</summary>
+    /// <summary>Whether a shop may do without a table: then it has no materials, machines, processes, fasteners, steps or jig plates of its own.</summary>
     /// <param name="name">One of <see cref="FileNames"/>.</param>
-    public static bool IsOptional(string name) => name is Materials or Machines or Processes or Fasteners or Steps;
+    public static bool IsOptional(string name) => name is Materials or Machines or Processes or Fasteners or Steps or Jigs;
 
     /// <summary>Reads the tables.</summary>
     /// <param name="files">Each of <see cref="FileNames"/>, by the last part of its name. A table may be there more than once: entries of
@@ -49,6 +50,7 @@ public static class ShopReader
         var steps = TryOptional(files, Steps, complaints, out var stepFile)
             ? StepTable.Read(stepFile, cautions, complaints)
             : ImmutableDictionary<string, ShopStep>.Empty;
+        var plates = TryOptional(files, Jigs, complaints, out var jigFile) ? JigTable.Read(jigFile, complaints) : ImmutableDictionary<string, PlateStock>.Empty;
         if (!TableFiles.TryOpen(files, Habits, complaints, out var habits)) return false;
 
         var name = ShopFields.Words(habits, "shop");
@@ -78,6 +80,7 @@ public static class ShopReader
             Bolts = fasteners.Bolts,
             Rivets = fasteners.Rivets,
             Steps = steps,
+            JigPlates = plates,
         };
         return true;
     }

@@ -47,4 +47,7 @@ public sealed record ShopTables
 
     /// <summary>Steps of the work that are the same in many profiles, by name.</summary>
     public ImmutableDictionary<string, ShopStep> Steps { get; init; } = ImmutableDictionary<string, ShopStep>.Empty;
+
+    /// <summary>Of what jig plates are made, by name.</summary>
+    public ImmutableDictionary<string, PlateStock> JigPlates { get; init; } = ImmutableDictionary<string, PlateStock>.Empty;
 }

@@ -55,6 +55,12 @@ public static partial class Wordings
     public static Complaint NoHole(Place place, string name, IEnumerable<string> holes) =>
         place.Complain($"Nothing is said of what is drilled for {name}.", $"Give one or more of {string.Join(", ", holes)}.");
 
+    public static Complaint UnknownGuide(Place place, string word, IEnumerable<string> known) =>
+        place.Complain($"{(word.Length == 0 ? "This" : word)} is nothing that runs along a jig plate.", $"Choose of {string.Join(", ", known)}.");
+
+    public static Complaint BurnsUnderATorch(Place place) =>
+        place.Complain("A plate that burns is said to guide a torch's shroud.", "Take shroud out of its list: never wood or board under a torch.");
+
     public static Complaint OutOfRange(Place place, string name, Quantity value, Quantity least, Quantity most) =>
         place.Complain($"{name} is {value}, but takes {least} to {most}.", $"Bring {name} within {least} to {most}.");
 }

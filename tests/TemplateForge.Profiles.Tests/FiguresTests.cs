@@ -50,6 +50,7 @@ public class FiguresTests
     {
         if (name == "steps") return Figure.Of(TheLibrary.Read(TheLanguagePage.Whole(yaml, [])).Make().Steps, width: 100);
         if (name == "cutting") return Figure.OfPlan(Planned(TheLibrary.Read(TheLanguagePage.Whole(yaml, [])).Make().Pieces[0]), width: 150, height: 110);
+        if (name == "jig") return Figure.Of(TheLibrary.Read(TheLanguagePage.Whole(yaml, [])).Make().Piece("notch-jig"), width: 150, height: 110);
         return name.StartsWith("edge-", StringComparison.Ordinal)
             ? Figure.Of(OnItsEdge(yaml, shape), width: 60, height: 40)
             : Figure.Of(Piece(yaml, shape), width: 150, height: 110);

@@ -19,10 +19,12 @@ public static class ToleranceClass
             new("H7", [(0, 10), (0, 12), (0, 15), (0, 18), (0, 21)]),
             new("g6", [(-8, -2), (-12, -4), (-14, -5), (-17, -6), (-20, -7)]),
             new("h6", [(-6, 0), (-8, 0), (-9, 0), (-11, 0), (-13, 0)]),
+            new("m6", [(2, 8), (4, 12), (6, 15), (7, 18), (8, 21)]),
+            new("n6", [(4, 10), (8, 16), (10, 19), (12, 23), (15, 28)]),
         ]);
 
     /// <summary>The limit deviations of a class at a size.</summary>
-    /// <param name="name">F7 or H7 of holes, g6 or h6 of shafts, as the standard writes them.</param>
+    /// <param name="name">F7 or H7 of holes, g6, h6, m6 or n6 of shafts, as the standard writes them.</param>
     /// <param name="diameter">The nominal size in mm, more than 0.</param>
     /// <param name="limits">What was found.</param>
     /// <returns>Whether the class is known, and the size within its ranges.</returns>

@@ -13,6 +13,7 @@ internal sealed record ShopTable(string Entry, Func<ShopTables, ImmutableArray<s
     public static ShopTable Cutters { get; } = new("cutter", shop => Ordered(shop.Cutters.Keys));
     public static ShopTable Processes { get; } = new("welding process", shop => Ordered(shop.Processes.Keys));
     public static ShopTable Bolts { get; } = new("bolt", shop => Ordered(shop.Bolts.Keys));
+    public static ShopTable JigPlates { get; } = new("jig plate", shop => Ordered(shop.JigPlates.Keys));
     public static ShopTable Rivets { get; } = new("rivet", shop => Ordered(shop.Rivets.Keys));
 
     /// <summary>The entry that a word means. Hyphens and underscores are alike, for the words of a choice have no hyphens; so are m6 and M6.</summary>

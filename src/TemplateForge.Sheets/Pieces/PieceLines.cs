@@ -40,6 +40,7 @@ internal static class PieceLines
         board.Add(LineKinds.WeldRun, JoiningLines.Runs(piece, unit));
         PutMarkedOn(board, piece);
         foreach (var datum in piece.Datums) board.Add(LineKinds.Datum, DatumMarks(datum, unit));
+        PlateLettering.PutOn(board, piece, withWords: unit <= 1);
         foreach (var tack in piece.Tacks) board.Add(LineKinds.Tack, TackMarks(piece, tack, unit));
     }
 

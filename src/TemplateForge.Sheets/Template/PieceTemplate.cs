@@ -96,7 +96,7 @@ internal sealed record PieceTemplate(Piece Piece, Board Lines, TilePlan Plan, Bo
     public IEnumerable<Page> Pages(Modification modification)
     {
         var drawing = Drawing.ToDrawing();
-        var title = $"{Wording.ProfileOf(modification)}: {Piece.Title}. {Wording.ShortHandOf(modification)}";
+        var title = $"{Wording.ProfileOf(modification)}: {Piece.Title}. {(Piece.ForHand.Length > 0 ? Piece.ForHand : Wording.ShortHandOf(modification))}";
         return Plan.Tiles.Select(tile => new Page(Plan.PageWidth, Plan.PageHeight,
         [
             .. DemonstrationAcross.Views(modification, Plan.Paper, tile.PageWindow),

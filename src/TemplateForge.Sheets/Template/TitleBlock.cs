@@ -17,7 +17,7 @@ internal static class TitleBlock
         [
             Block.Text(piece.Title, Width, 4, strong: true),
             Block.Text($"{modification.Title}. {Wording.ProfileOf(modification)}. {modification.Shop}", Width, Body),
-            Block.Text(Wording.HandOf(modification), Width, 3, strong: true),
+            Block.Text(Wording.HandOf(modification, piece), Width, 3, strong: true),
             Block.Text($"{Wording.FaceUpOf(piece)}. {Wording.MakingOf(piece)}.", Width, Body),
             .. piece.Notes.Select(n => Block.Text(n, Width, Body)),
             Block.Text($"Values: {values}.", Width, Body),
@@ -31,7 +31,7 @@ internal static class TitleBlock
         const double width = 62;
         var arrows = ArrowBlock.Of(piece.Arrows, unit: 1);
         var words = Block.Stacked(1.4,
-            Block.LineOrText(Wording.HandOf(modification), width, 2.8, strong: true),
+            Block.LineOrText(Wording.HandOf(modification, piece), width, 2.8, strong: true),
             Block.LineOrText(Wording.FaceUpOf(piece), width, Body));
         return arrows.Width > 0 ? Block.Beside(3, arrows, words) : words;
     }

@@ -27,6 +27,23 @@ public class FitTests
         }
     }
 
+    // ISO 286-2 m6 and n6 (from memory). By ISO 286-1 (from memory) a shaft m begins at IT7 − IT6, a shaft n at 5 D^0.34, D the mean of the range.
+    [Theory]
+    [InlineData(3, 6, 4, 8)]
+    [InlineData(6, 10, 6, 10)]
+    [InlineData(10, 18, 7, 12)]
+    [InlineData(18, 30, 8, 15)]
+    public void Shafts_to_press_in_keep_to_the_formulas_of_the_standard(double over, double upTo, int m, int n)
+    {
+        Assert.True(ToleranceClass.TryLimits("H7", upTo, out var h7));
+        Assert.True(ToleranceClass.TryLimits("h6", upTo, out var h6));
+        var (it7, it6) = ((h7.Upper - h7.Lower) / Micrometre, (h6.Upper - h6.Lower) / Micrometre);
+        Approximately.Equal(m, it7 - it6, within: 1e-9);
+        Approximately.Equal(n, 5 * Math.Pow(Math.Sqrt(over * upTo), 0.34), within: 1);
+        Is(m, (int)Math.Round(m + it6), "m6", upTo);
+        Is(n, (int)Math.Round(n + it6), "n6", upTo);
+    }
+
     // Data Book p. 227 (read): shaft f7 over 10 to 18 mm −16 / −34, over 18 to 30 mm −20 / −41. A hole F is a shaft f in the mirror.
     [Theory]
     [InlineData(14, -16, -34)]
