@@ -10,6 +10,7 @@ internal sealed record Definitions
     public required ImmutableDictionary<string, ValueRecipe> Values { get; init; }
     public required ImmutableDictionary<string, SectionRecipe> Sections { get; init; }
     public required ImmutableDictionary<string, FlangedRecipe> Flanged { get; init; }
+    public required ImmutableDictionary<string, CurvedPanelRecipe> CurvedPanels { get; init; }
     public required ImmutableDictionary<string, ShapeRecipe> Shapes { get; init; }
     public required ImmutableDictionary<string, PointTerm> Points { get; init; }
     public required ImmutableDictionary<string, PathRecipe> Paths { get; init; }

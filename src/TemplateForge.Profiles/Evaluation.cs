@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
+using TemplateForge.Fabrication;
 using TemplateForge.Geometry;
 using TemplateForge.Notation;
 
@@ -27,6 +28,7 @@ internal sealed class Evaluation(Definitions definitions, ImmutableDictionary<st
     private readonly Dictionary<string, StationRow> stations = [];
     private readonly Dictionary<string, BentSection> sections = [];
     private readonly Dictionary<string, BentFlanges> flanged = [];
+    private readonly Dictionary<string, CurvedPanel> curvedPanels = [];
     private readonly Dictionary<string, ImmutableArray<Quantity>> rows = [];
     private readonly HashSet<string> failed = [];
     private readonly HashSet<string> inProgress = [];
@@ -161,6 +163,9 @@ internal sealed class Evaluation(Definitions definitions, ImmutableDictionary<st
 
     public bool TryFlanged(FlangedName name, [MaybeNullWhen(false)] out BentFlanges made) =>
         TryOnce(flanged, name.Name, name.Place, out made, (out BentFlanges fresh) => definitions.Flanged[name.Name].TryMake(this, out fresh!));
+
+    public bool TryCurvedPanel(CurvedPanelName name, [MaybeNullWhen(false)] out CurvedPanel made) =>
+        TryOnce(curvedPanels, name.Name, name.Place, out made, (out CurvedPanel fresh) => definitions.CurvedPanels[name.Name].TryMake(this, out fresh!));
 
     /// <summary>A section or a flanged sheet.</summary>
     public bool TryBent(BentName name, [MaybeNullWhen(false)] out BentSheet made)

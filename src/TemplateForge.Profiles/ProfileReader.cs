@@ -35,6 +35,7 @@ internal static class ProfileReader
         Field.May("values", Holds.NamesOf(Holds.AnyOf([Holds.Expression, Holds.Group(TableReader.ColumnWord), .. ShopValueReader.Words.Select(Holds.Group)])), "values worked out from others"),
         Field.May("sections", Holds.NamesOf(Holds.Group(SectionReader.Word)), "bent sheets seen on their edge"),
         Field.May("flanged", Holds.NamesOf(Holds.Group(FlangedReader.Word)), "flat bases whose edges are turned"),
+        Field.May("curved_panels", Holds.NamesOf(Holds.Group(CurvedPanelReader.Word)), "panels that are curved one way only"),
         Field.May("shapes", Holds.NamesOf(Holds.Defined("shape")), "shapes by their names"),
         Field.May("paths", Holds.NamesOf(Holds.Defined("steps")), "open runs of lines and arcs, to go along or to cut along"),
         Field.May("points", Holds.NamesOf(Holds.Point), "points that are used more than once"),
@@ -58,6 +59,7 @@ internal static class ProfileReader
         var values = Section(fields, "values", reading);
         var sections = Section(fields, "sections", reading);
         var flanged = Section(fields, "flanged", reading);
+        var curvedPanels = Section(fields, "curved_panels", reading);
         var shapes = Section(fields, "shapes", reading);
         var paths = Section(fields, "paths", reading);
         var points = Section(fields, "points", reading);
@@ -67,6 +69,7 @@ internal static class ProfileReader
         foreach (var (name, node) in values.Entries) ValueReader.Declare(names, name, node, complaints);
         foreach (var (name, _) in sections.Entries) names.AddSection(name, complaints);
         foreach (var (name, _) in flanged.Entries) names.AddFlanged(name, complaints);
+        foreach (var (name, _) in curvedPanels.Entries) names.AddCurvedPanel(name, complaints);
         foreach (var (name, _) in shapes.Entries) names.AddShape(name, complaints);
         foreach (var (name, _) in paths.Entries) names.AddPath(name, complaints);
         foreach (var (name, _) in points.Entries) names.AddPoint(name, complaints);
@@ -86,6 +89,7 @@ internal static class ProfileReader
             Values = Named(values, e => ValueReader.Read(e.Node, shop, reading)),
             Sections = Named(sections, e => SectionReader.Read(reading, e.Node, shop)),
             Flanged = Named(flanged, e => FlangedReader.Read(reading, e.Node, shop)),
+            CurvedPanels = Named(curvedPanels, e => CurvedPanelReader.Read(reading, e.Node)),
             Shapes = Named(shapes, e => ShapeReader.Read(reading, e.Node)),
             Paths = Named(paths, e => OutlineReader.ReadPath(reading, e.Node)),
             Points = Named(points, e => reading.Point(e.Node)),

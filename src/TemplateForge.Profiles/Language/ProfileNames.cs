@@ -15,6 +15,7 @@ internal sealed class ProfileNames : IExpressionNames
     private readonly HashSet<string> paths = new(StringComparer.Ordinal);
     private readonly HashSet<string> sections = new(StringComparer.Ordinal);
     private readonly HashSet<string> flanged = new(StringComparer.Ordinal);
+    private readonly HashSet<string> curvedPanels = new(StringComparer.Ordinal);
     private readonly HashSet<string> stations = new(StringComparer.Ordinal);
     private readonly Dictionary<string, ImmutableDictionary<string, Dimension>> tables = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Place> places = new(StringComparer.Ordinal);
@@ -26,6 +27,7 @@ internal sealed class ProfileNames : IExpressionNames
     public IEnumerable<string> Points => points.Order(StringComparer.Ordinal);
     public IEnumerable<string> Sections => sections.Order(StringComparer.Ordinal);
     public IEnumerable<string> Flanged => flanged.Order(StringComparer.Ordinal);
+    public IEnumerable<string> CurvedPanels => curvedPanels.Order(StringComparer.Ordinal);
     public IEnumerable<string> Stations => stations.Order(StringComparer.Ordinal);
     public IEnumerable<string> ShapesAndPaths => shapes.Concat(paths).Order(StringComparer.Ordinal);
     public IEnumerable<string> Paths => paths.Order(StringComparer.Ordinal);
@@ -70,6 +72,11 @@ internal sealed class ProfileNames : IExpressionNames
         if (IsNew(name, complaints)) flanged.Add(name.Text);
     }
 
+    public void AddCurvedPanel(ScalarNode name, ICollection<Complaint> complaints)
+    {
+        if (IsNew(name, complaints)) curvedPanels.Add(name.Text);
+    }
+
     public void AddStations(ScalarNode name, ICollection<Complaint> complaints)
     {
         if (IsNew(name, complaints)) stations.Add(name.Text);
@@ -99,6 +106,8 @@ internal sealed class ProfileNames : IExpressionNames
     public bool IsSection(string name) => sections.Contains(name);
 
     public bool IsFlanged(string name) => flanged.Contains(name);
+
+    public bool IsCurvedPanel(string name) => curvedPanels.Contains(name);
 
     public bool IsStations(string name) => stations.Contains(name);
 

@@ -32,6 +32,7 @@ internal sealed record PieceRecipe
 
     public required ImmutableArray<Conditional<RivetRecipe>> Rivets { get; init; }
     public required ImmutableArray<Chosen<BentName>> Bends { get; init; }
+    public required ImmutableArray<OnPanelRecipe> OnPanel { get; init; }
     public required Term Quantity { get; init; }
     public required ImmutableArray<Term> RoughCut { get; init; }
     public required string FaceUp { get; init; }
@@ -64,6 +65,8 @@ internal sealed record PieceRecipe
         BentSheet? bent = null;
         if (!Bends.IsEmpty) sound &= from.TryPick(Bends[0], out var name) && from.TryBent(name, out bent);
         if (sound && bent is not null) sound = IsBentTo(bent);
+        var panel = Profiles.OnPanel.None;
+        if (!OnPanel.IsEmpty) sound &= OnPanel[0].TryMake(from, out panel);
         var rough = 0.0;
         if (!RoughCut.IsEmpty) sound &= from.TryLength(RoughCut[0], out rough);
         if (sound && shape.IsEmpty) sound = from.Refuse(Wordings.ShapeIsEmpty(Shape));
@@ -95,12 +98,12 @@ internal sealed record PieceRecipe
             Thickness = thickness,
             Material = bent is not null && Material.IsEmpty ? bent.Sheet.Material : material!,
             BendLines = bent?.LinesOn(shape) ?? [],
-            EdgeViews = bent?.EdgeViews ?? [],
+            EdgeViews = bent?.EdgeViews ?? panel.EdgeViews,
             CurvedBends = bent?.CurvesOn(shape) ?? [],
             Warnings = bent?.WarningsOn(shape) ?? [],
             RoughAllowance = rough,
             FaceUp = FaceUp,
-            Arrows = arrows,
+            Arrows = panel.Turned(arrows),
             Datums = datums,
             CentreLines = [.. centres.SelectMany(c => c)],
             GuideLines = guides,
@@ -109,7 +112,7 @@ internal sealed record PieceRecipe
             Checks = checks,
             Dimensions = dimensions,
             Labels = labels,
-            Notes = bent is null ? notes : [.. notes, .. bent.Notes],
+            Notes = [.. notes, .. bent?.Notes ?? [], .. panel.Notes],
         };
         piece = piece with { Warnings = [.. piece.Warnings, .. BlankWarnings.Of(piece, rivets, against!)] };
         if (!Against.IsEmpty && piece.Material == Fabrication.Material.Unstated) return from.Refuse(Wordings.MaterialWantedToo(Against[0].Place, Name));
