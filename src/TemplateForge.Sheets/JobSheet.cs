@@ -63,6 +63,7 @@ public static class JobSheet
             blocks.Section("Check by rule before cutting", blocks.Checks(frame.Width)),
             blocks.Section("Material", blocks.CutList(frame.Width)),
             blocks.Section("Bends, in this order", blocks.Bends(frame.Width)),
+            blocks.Section("The curved panel", blocks.Panels(frame.Width)),
             blocks.Section("Values used: confirm, then tick", blocks.Values(frame.Width, toConfirm: true)),
             blocks.Section("The work in order", blocks.Steps(frame.Width)),
             blocks.Section("Cautions", blocks.Cautions(frame.Width, columns: 2)),
@@ -89,6 +90,7 @@ public static class JobSheet
             blocks.Section("Check by rule before cutting", blocks.Checks(right)),
             blocks.Section("Material", blocks.CutList(right)),
             blocks.Section("Bends, in this order", blocks.Bends(right)),
+            blocks.Section("The curved panel", blocks.Panels(right)),
             blocks.Section("The work in order", blocks.Steps(right)),
             blocks.Section("Cautions", blocks.Cautions(right, columns: 1)));
         var forPicture = room - values.Height - gap - 3 * size;

@@ -18,7 +18,7 @@ public class CurvedPanelOpeningTests
     public void On_one_even_arc_it_is_as_tall_as_the_arc_over_it(string face, double more)
     {
         var radius = 300.0 * 300 / (8 * 28) + 14 + more;
-        Approximately.Equal(2 * radius * Math.Asin(60 / radius), Height("section_by=rise", $"measured_on={face}"), within: 1e-6);
+        Approximately.Equal(2 * radius * Math.Asin(60 / radius), Height("section_by=rise", $"section_face={face}"), within: 1e-6);
     }
 
     // Gaps of a circle of 400 that touches in the middle: what they give may differ by what a smooth curve makes of seven places.

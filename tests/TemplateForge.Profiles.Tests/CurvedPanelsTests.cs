@@ -66,13 +66,13 @@ public class CurvedPanelsTests
     }
 
     [Theory]
-    [InlineData("", 98 * 0.6435011087932844)]
-    [InlineData("\n    cut: straight", 98 * 0.6588966863973174)] // asin (60 / 98)
-    [InlineData("\n    measured_on: inside", 100 * 0.6288749254950518)] // asin (60 / 102)
-    public void The_flat_of_the_inside_goes_by_face_and_cut_and_its_arrows_are_turned(string more, double half)
+    [InlineData("", 98, 0.6)]
+    [InlineData("\n    cut: straight", 98, 60 / 98.0)]
+    [InlineData("\n    measured_on: inside", 100, 60 / 102.0)]
+    public void The_flat_of_the_inside_goes_by_face_and_cut_and_its_arrows_are_turned(string more, double radius, double sine)
     {
         var part = Made(["face=inside"], ("thickness: 2 mm\n    lies_on", $"thickness: 2 mm{more}\n    lies_on"));
-        Approximately.Equal(2 * half, part.Shape.Bounds.Height, within: 1e-6);
+        Approximately.Equal(2 * radius * Math.Asin(sine), part.Shape.Bounds.Height, within: 1e-6);
         Approximately.Equal(-10, part.Shape.Bounds.Centre.X, within: 1e-6);
         Approximately.Equal(150, part.Arrows[0].Direction.Degrees, within: 1e-9);
         Approximately.Equal(30, Made([]).Arrows[0].Direction.Degrees, within: 1e-9);
@@ -111,14 +111,14 @@ public class CurvedPanelsTests
     [InlineData("carried_onto: {panel: tank, shape: lamp}", "carried_onto: {panel: tonk, shape: lamp}", 26, 27, "Did you mean tank?")]
     [InlineData("section: arch", "section: orch", 19, 14, "Did you mean arch?")]
     [InlineData("diameter: 120 mm", "diameter: 170 mm", 26, 40, "the section has ended")]
-    [InlineData("section: arch", "section: arch\n    datum: 90 mm", 18, 3, "past the end of the section")]
-    [InlineData("section: arch", "section: arch\n    tilted: 60 deg", 18, 3, "hides a part of itself")]
+    [InlineData("section: arch", "section: arch\n    datum: 90 mm", 19, 5, "past the end of the section")]
+    [InlineData("section: arch", "section: arch\n    tilted: 60 deg", 19, 5, "hides a part of itself")]
     [InlineData("section: arch", "section: arch\n    seen: pannel", 20, 11, "edge or panel")]
     [InlineData("section: arch", "section: arch\n    square_at: 0 mm\n    tilted: 3 deg", 21, 13, "Give square_at or tilted")]
     [InlineData("thickness: 2 mm\n    lies_on", "thickness: 0 mm\n    lies_on", 20, 16, "more than 0")]
-    [InlineData("steps: 25 mm", "steps: 1 mm", 34, 38, "longer ones")]
-    [InlineData("through: [0, 0]}", "through: [0, 90 mm]}", 18, 3, "runs back")]
-    [InlineData("[-40 mm, 1 mm], ", "[-80 mm, 0], ", 15, 27, "ends where it began")]
+    [InlineData("steps: 25 mm", "steps: 1 mm", 33, 36, "longer ones")]
+    [InlineData("through: [0, 0]}", "through: [0, 90 mm]}", 19, 5, "runs back")]
+    [InlineData("[-40 mm, 1 mm], ", "[-80 mm, 0], ", 16, 24, "ends where it began")]
     public void A_fault_is_told_where_it_stands(string there, string instead, int line, int column, string words)
     {
         var complaints = new List<Complaint>();
@@ -126,7 +126,6 @@ public class CurvedPanelsTests
         if (words.Contains("began", StringComparison.Ordinal)) text = text.Replace("section: arch", "section: low", StringComparison.Ordinal);
         if (Profile.TryRead(new("example.yaml", text), TheLibrary.Shop, complaints, out var profile))
             Assert.False(profile.TryMake([], profile.Hand, profile.Hand, complaints, out _));
-        Assert.Contains(complaints, c => $"{c}".Contains(words, StringComparison.Ordinal));
         Assert.Contains(complaints, c => (c.Line, c.Column) == (line, column) && $"{c}".Contains(words, StringComparison.Ordinal));
     }
 }

@@ -50,7 +50,7 @@ public class GapGaugesTests
 
     [Theory]
     [InlineData("step=1", "smallest=8")]
-    [InlineData("gap=2", "give=1.5")]
+    [InlineData("wanted=2", "give=1.5")]
     [InlineData("ring_hole=10", "handle=18")]
     public void What_would_bend_or_not_fit_the_handle_is_refused(params string[] given) => Gauges.Refuse(given);
 }

@@ -79,9 +79,10 @@ public class SlottedShimsTests
     }
 
     [Theory]
-    [InlineData("gap_1=15", "spacer")]
-    [InlineData("width=18", "width")]
-    [InlineData("bolt=m12", "width")]
-    public void What_would_bend_or_come_loose_is_refused_with_what_would_do(string given, string remedy) =>
-        Assert.Contains(Shims.Refuse(given, "opening=keyhole"), c => c.Remedy.Contains(remedy, StringComparison.Ordinal));
+    [InlineData("spacer", "gap_1=14.6")]
+    [InlineData("width", "width=18")]
+    [InlineData("width", "bolt=m12", "opening=keyhole", "width=34")]
+    [InlineData("behind", "behind=15")]
+    public void What_would_bend_or_come_loose_is_refused_with_what_would_do(string remedy, params string[] given) =>
+        Assert.Contains(Shims.Refuse(given), c => c.Remedy.Contains(remedy, StringComparison.Ordinal));
 }

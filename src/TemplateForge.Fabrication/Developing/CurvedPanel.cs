@@ -112,6 +112,9 @@ public sealed partial class CurvedPanel
         return steps.ToImmutable();
     }
 
+    /// <summary>A direction along the rulings (x) and across them (y) as it lies in the drawing of the flat pattern.</summary>
+    internal Vector OnPaper(Vector alongRulings) => ToPaper.Of(Point.Origin + alongRulings) - ToPaper.Of(Point.Origin);
+
     /// <summary>Whether the flat is that of the inside, which is drawn as one looks at it: left and right exchanged.</summary>
     public bool IsMirrored => _panel.LiesOn == PanelFace.Inside;
 

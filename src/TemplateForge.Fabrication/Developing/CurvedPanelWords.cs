@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using TemplateForge.Geometry;
 
 namespace TemplateForge.Fabrication;
 
@@ -22,16 +23,19 @@ public static class CurvedPanelWords
             ? "The shape is true on the outside of the panel. Cut and file it square to the sheet all round."
             : "The shape is true as it is seen. Cut and file it straight on along the line of sight, not square to the sheet.");
         var steps = panel.Steps(step);
-        Compare(steps.Where(s => s.Along > 0), "on");
-        Compare(steps.Where(s => s.Along < 0).Reverse(), "back");
+        Compare(steps.Where(s => s.Along > 0), panel.OnPaper(new(0, 1)));
+        Compare(steps.Where(s => s.Along < 0).Reverse(), panel.OnPaper(new(0, -1)));
         return notes.ToImmutable();
 
-        void Compare(IEnumerable<(double Along, double Seen)> some, string way)
+        void Compare(IEnumerable<(double Along, double Seen)> some, Vector way)
         {
             var list = string.Join(", ", some.Select(s => $"{Mm(Math.Abs(s.Along))} is {Mm(Math.Abs(s.Seen))}"));
-            if (list.Length > 0) notes.Add($"Taped along the panel from the datum line {way}, against the same seen flat: {list}. If the panel says otherwise, measure its section again.");
+            if (list.Length > 0) notes.Add($"By tape along the panel from the datum line {Way(way)}, and the same as it is seen: {list}. If the panel says otherwise, measure its section again.");
         }
     }
+
+    // As one looks at the paper; the nearest word.
+    private static string Way(Vector way) => Math.Abs(way.Y) >= Math.Abs(way.X) ? way.Y > 0 ? "up" : "down" : way.X > 0 ? "to the right" : "to the left";
 
     private static string Face(PanelFace face) => face == PanelFace.Outside ? "outside" : "inside";
 
