@@ -13,6 +13,7 @@ internal sealed record Definitions
     public required ImmutableDictionary<string, WrapRecipe> Wraps { get; init; }
     public required ImmutableDictionary<string, ComponentRecipe> Components { get; init; }
     public required ImmutableDictionary<string, TransitionRecipe> Transitions { get; init; }
+    public required ImmutableDictionary<string, CurvedPanelRecipe> CurvedPanels { get; init; }
     public required ImmutableDictionary<string, ShapeRecipe> Shapes { get; init; }
     public required ImmutableDictionary<string, PointTerm> Points { get; init; }
     public required ImmutableDictionary<string, PathRecipe> Paths { get; init; }

@@ -32,6 +32,7 @@ internal sealed class Evaluation(Definitions definitions, ImmutableDictionary<st
     private readonly Dictionary<string, Component> components = [];
     private readonly Dictionary<string, LeastClearance> clearances = [];
     private readonly Dictionary<string, BentTransition> transitions = [];
+    private readonly Dictionary<string, CurvedPanel> curvedPanels = [];
     private readonly Dictionary<string, ImmutableArray<Quantity>> rows = [];
     private readonly HashSet<string> failed = [];
     private readonly HashSet<string> inProgress = [];
@@ -182,6 +183,8 @@ internal sealed class Evaluation(Definitions definitions, ImmutableDictionary<st
             fresh = isOpening ? LeastClearance.OfOpening(region, [near!]) : LeastClearance.OfMetal(region, [near!]);
             return true;
         });
+    public bool TryCurvedPanel(CurvedPanelName name, [MaybeNullWhen(false)] out CurvedPanel made) =>
+        TryOnce(curvedPanels, name.Name, name.Place, out made, (out CurvedPanel fresh) => definitions.CurvedPanels[name.Name].TryMake(this, out fresh!));
 
     /// <summary>A section or a flanged sheet.</summary>
     public bool TryTransition(TransitionName name, [MaybeNullWhen(false)] out BentTransition made) =>

@@ -38,6 +38,7 @@ internal static class ProfileReader
         Field.May("wraps", Holds.NamesOf(Holds.AnyOf([.. WrapReader.Words.Select(Holds.Group)])), "tubes and cones that are laid flat"),
         Field.May("components", Holds.NamesOf(Holds.AnyOf([.. ComponentReader.Words.Select(Holds.Group)])), "what the panel must keep clear of"),
         Field.May("transitions", Holds.NamesOf(Holds.Group(TransitionReader.Word)), "sheets from one outline to another in another plane"),
+        Field.May("curved_panels", Holds.NamesOf(Holds.Group(CurvedPanelReader.Word)), "panels that are curved one way only"),
         Field.May("shapes", Holds.NamesOf(Holds.Defined("shape")), "shapes by their names"),
         Field.May("paths", Holds.NamesOf(Holds.Defined("steps")), "open runs of lines and arcs, to go along or to cut along"),
         Field.May("points", Holds.NamesOf(Holds.Point), "points that are used more than once"),
@@ -65,6 +66,7 @@ internal static class ProfileReader
         var wraps = Section(fields, "wraps", reading);
         var components = Section(fields, "components", reading);
         var transitions = Section(fields, "transitions", reading);
+        var curvedPanels = Section(fields, "curved_panels", reading);
         var shapes = Section(fields, "shapes", reading);
         var paths = Section(fields, "paths", reading);
         var points = Section(fields, "points", reading);
@@ -77,6 +79,7 @@ internal static class ProfileReader
         foreach (var (name, _) in wraps.Entries) names.AddWrap(name, complaints);
         foreach (var (name, _) in components.Entries) names.AddComponent(name, complaints);
         foreach (var (name, _) in transitions.Entries) names.AddTransition(name, complaints);
+        foreach (var (name, _) in curvedPanels.Entries) names.AddCurvedPanel(name, complaints);
         foreach (var (name, _) in shapes.Entries) names.AddShape(name, complaints);
         foreach (var (name, _) in paths.Entries) names.AddPath(name, complaints);
         foreach (var (name, _) in points.Entries) names.AddPoint(name, complaints);
@@ -99,6 +102,7 @@ internal static class ProfileReader
             Wraps = Named(wraps, e => WrapReader.Read(reading, e.Node)),
             Components = Named(components, e => ComponentReader.Read(reading, e.Node)),
             Transitions = Named(transitions, e => TransitionReader.Read(reading, e.Node, shop)),
+            CurvedPanels = Named(curvedPanels, e => CurvedPanelReader.Read(reading, e.Node)),
             Shapes = Named(shapes, e => ShapeReader.Read(reading, e.Node)),
             Paths = Named(paths, e => OutlineReader.ReadPath(reading, e.Node)),
             Points = Named(points, e => reading.Point(e.Node)),

@@ -193,7 +193,7 @@ internal static partial class Wordings
         place.Complain("A shape is wanted here.", $"Write one word and what belongs to it; the words are {Listed(known)}.");
 
     public static Complaint PointWanted(Place place) =>
-        place.Complain("A point is wanted here.", "Write [along, up], the name of a point, or {furthest: shape, towards: angle}, {along: shape, at: distance}, {between: [a, b]} or {station: 1, of: row}.");
+        place.Complain("A point is wanted here.", "Write [along, up], the name of a point, or {furthest: shape, towards: angle}, {along: shape, at: distance}, {between: [a, b]}, {station: 1, of: row} or {carried_onto: panel, point: point}.");
 
     public static Complaint TwoLengthsWanted(Place place) => place.Complain("Two lengths are wanted here.", "Write [one, other].");
 

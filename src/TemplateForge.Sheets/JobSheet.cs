@@ -68,6 +68,7 @@ public static class JobSheet
             blocks.Section("Cutting", new PlanBlocks(modification, RunningOn).Summary(frame.Width)),
             blocks.Section("Parts of the jig", PartList.Of(modification, frame.Width, RunningOn)),
             blocks.Section("Bends, in this order", blocks.Bends(frame.Width)),
+            blocks.Section("The curved panel", blocks.Panels(frame.Width)),
             blocks.Section("Values used: confirm, then tick", blocks.Values(frame.Width, toConfirm: true)),
             blocks.Section("Welding", blocks.Joining(frame.Width)),
             blocks.Section("The work in order", blocks.Steps(frame.Width)),
@@ -98,6 +99,7 @@ public static class JobSheet
             blocks.Section("Parts of the jig", PartList.Of(modification, right, size)),
             blocks.Section("Bends, in this order", blocks.Bends(right)),
             blocks.Section("Welding", blocks.Joining(right)),
+            blocks.Section("The curved panel", blocks.Panels(right)),
             blocks.Section("The work in order", blocks.Steps(right)),
             blocks.Section("Cautions", blocks.Cautions(right, columns: 1)));
         var forPicture = room - values.Height - gap - 3 * size;

@@ -50,6 +50,7 @@ public static class TemplateSheet
             blocks.Section("Check before anything is cut", blocks.Checks(width)),
             blocks.Section("Bends, in this order", blocks.Bends(width)),
             blocks.Section("Welding", blocks.Joining(width)),
+            blocks.Section("The curved panel", blocks.Panels(width)),
             blocks.Section("Cautions", blocks.Cautions(width, columns: 2)),
             blocks.Section("Values used", blocks.Values(width, toConfirm: false)),
         ]);

@@ -19,6 +19,7 @@ internal static class PointReader
         Field.Must("clearance_in", Holds.Name, "the opening"), Field.Must("to", Holds.Name, "the component"));
 
     public static ImmutableArray<Word> Words { get; } = [Furthest, Station, ClearanceOf, ClearanceIn, .. StationsReader.PointWords];
+    public static ImmutableArray<Word> Words { get; } = [Furthest, Station, CurvedPanelReader.Point, .. StationsReader.PointWords];
 
     public static PointTerm Read(Reading reading, MappingNode mapping)
     {
@@ -30,6 +31,7 @@ internal static class PointReader
             return new ClearancePoint(
                 mapping.Place, shape, word == ClearanceIn, fields.Required("to", out var to) ? reading.Component(to) : new("", mapping.Place));
         }
+        if (word == CurvedPanelReader.Point) return CurvedPanelReader.ReadPoint(reading, fields);
         if (word != Station) return StationsReader.ReadPoint(reading, fields);
         var number = reading.Number(fields, "station");
         return new StationPoint(mapping.Place, number, fields.Required("of", out var row) ? reading.Stations(row) : new("", mapping.Place));

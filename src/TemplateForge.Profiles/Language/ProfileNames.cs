@@ -18,6 +18,7 @@ internal sealed class ProfileNames : IExpressionNames
     private readonly HashSet<string> wraps = new(StringComparer.Ordinal);
     private readonly HashSet<string> components = new(StringComparer.Ordinal);
     private readonly HashSet<string> transitions = new(StringComparer.Ordinal);
+    private readonly HashSet<string> curvedPanels = new(StringComparer.Ordinal);
     private readonly HashSet<string> stations = new(StringComparer.Ordinal);
     private readonly Dictionary<string, ImmutableDictionary<string, Dimension>> tables = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Place> places = new(StringComparer.Ordinal);
@@ -32,6 +33,7 @@ internal sealed class ProfileNames : IExpressionNames
     public IEnumerable<string> Wraps => wraps.Order(StringComparer.Ordinal);
     public IEnumerable<string> Components => components.Order(StringComparer.Ordinal);
     public IEnumerable<string> Transitions => transitions.Order(StringComparer.Ordinal);
+    public IEnumerable<string> CurvedPanels => curvedPanels.Order(StringComparer.Ordinal);
     public IEnumerable<string> Stations => stations.Order(StringComparer.Ordinal);
     public IEnumerable<string> ShapesAndPaths => shapes.Concat(paths).Order(StringComparer.Ordinal);
     public IEnumerable<string> Paths => paths.Order(StringComparer.Ordinal);
@@ -89,6 +91,9 @@ internal sealed class ProfileNames : IExpressionNames
     public void AddTransition(ScalarNode name, ICollection<Complaint> complaints)
     {
         if (IsNew(name, complaints)) transitions.Add(name.Text);
+    public void AddCurvedPanel(ScalarNode name, ICollection<Complaint> complaints)
+    {
+        if (IsNew(name, complaints)) curvedPanels.Add(name.Text);
     }
 
     public void AddStations(ScalarNode name, ICollection<Complaint> complaints)
@@ -124,6 +129,7 @@ internal sealed class ProfileNames : IExpressionNames
     public bool IsWrap(string name) => wraps.Contains(name);
     public bool IsComponent(string name) => components.Contains(name);
     public bool IsTransition(string name) => transitions.Contains(name);
+    public bool IsCurvedPanel(string name) => curvedPanels.Contains(name);
 
     public bool IsStations(string name) => stations.Contains(name);
 

@@ -35,7 +35,11 @@ internal static class OutlineReader
     private static readonly Word TangentArc = new("tangent_arc", "an arc that goes on without a corner, by turned angle and radius",
         [Field.Must("tangent_arc", Holds.Expression, "the angle that it turns through"), Field.Must("radius", Holds.Expression, "its radius"), Turning, .. Corner]);
 
-    public static ImmutableArray<Word> Words { get; } = [Start, LineTo, Line, ArcThrough, ArcTo, TangentTo, TangentArc];
+    private static readonly Word Smooth = new("smooth_through", "a smooth curve through measured points, in arcs",
+        [Field.Must("smooth_through", Holds.ListOf(Holds.Point, 1), "the points after the one where the drawing is"),
+            Field.May("within", Holds.Expression, "how far the arcs may stray from the curve; 0.001 mm if nothing is said, fewer arcs for more"), .. Corner]);
+
+    public static ImmutableArray<Word> Words { get; } = [Start, LineTo, Line, ArcThrough, ArcTo, TangentTo, TangentArc, Smooth];
 
     public static ShapeRecipe Read(Reading reading, Node node)
     {
@@ -82,6 +86,7 @@ internal static class OutlineReader
         if (word == TangentTo) return new TangentToStep(place, corner, reading.Point(fields, "tangent_to"));
         if (word == TangentArc)
             return new TangentArcStep(place, corner, reading.Angle(fields, "tangent_arc"), reading.Length(fields, "radius"), TurnsLeft(reading, fields));
+        if (word == Smooth) return SmoothStep.Read(reading, fields, corner);
         var end = reading.Point(fields, "arc_to");
         return word == ArcThrough
             ? new ArcThroughStep(place, corner, end, reading.Point(fields, "through"))

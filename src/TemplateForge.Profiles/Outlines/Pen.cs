@@ -47,6 +47,13 @@ internal sealed class Pen
         At = end;
     }
 
+    /// <summary>A line or arc that begins where the pen is.</summary>
+    public void Draw(Segment segment)
+    {
+        Segments.Add(segment);
+        At = segment.End;
+    }
+
     /// <summary>Draws back to the start: with a straight line, unless the pen is there already.</summary>
     public void Close()
     {

@@ -56,6 +56,9 @@ internal static class PieceReader
     private static readonly Word ScribeCrosses = new("crosses_at", "a cross with an open middle at each station, to punch or drill by",
         Field.Must("crosses_at", Holds.Name, "the row of stations"), Field.May("size", Holds.Expression, "how wide, 4 mm at least; 10 mm if nothing is said"), Field.When);
 
+    private static readonly Word ScribeTicks = new("ticks_at", "the marks of a scale: a short line at each station, to the left of the way the row runs",
+        Field.Must("ticks_at", Holds.Name, "the row of stations"), Field.Must("length", Holds.Expression, "how long"), Field.When);
+
     private static readonly Word Check = new("check", "a distance to check by rule before cutting",
         Field.Must("what", Holds.PlainWords, "what it is"), From, To, Measured, Field.When);
 
@@ -81,6 +84,8 @@ internal static class PieceReader
         Field.May("material", Holds.ByChoice(Holds.Name), "what it is made of, by its name in the shop's table or by a parameter; of a bent piece, its section's"),
         Field.May("wraps", Holds.ByChoice(Holds.Name), "the tube or cone that it goes round, or is rolled to: its shape is that, laid flat"),
         Field.May("bends", Holds.ByChoice(Holds.Name), "the section, flanged sheet or transition that it is bent to: its blank is cut from that, laid flat"),
+        Field.May("bends", Holds.ByChoice(Holds.Name), "the section or flanged sheet that it is bent to: its blank is cut from that, laid flat"),
+        Field.May("on_panel", Holds.Group(CurvedPanelReader.OnPiece), "the curved panel that it lies on"),
         Field.May("against", Holds.ByChoice(Holds.Name), "the metal that it is fastened to, by its name in the shop's table or by a parameter"),
         Field.May("rivets", Holds.ListOf(Holds.Group(Rivets)), "its rivets, row by row"),
         Field.May("quantity", Holds.Expression, "how many; 1 if nothing is said"),
@@ -93,6 +98,8 @@ internal static class PieceReader
         Field.May("guide_lines", Holds.ListOf(Holds.Group(Guide)), "outlines to see and not to cut"),
         Field.May("tacks", Holds.ByChoice(Holds.AnyOf([.. TackWords.Select(Holds.Group), Holds.ListOf(Holds.AnyOf([.. SeamTackWords.Select(Holds.Group)]), 1)])), "numbered tacks"),
         Field.May("scribe_lines", Holds.ListOf(Holds.AnyOf(Holds.Group(ScribeLine), Holds.Group(ScribePath), Holds.Group(ScribeCrosses))), "marks that stay, cut nothing and are no bend"),
+        Field.May("tacks", Holds.ByChoice(Holds.AnyOf([.. TackWords.Select(Holds.Group)])), "numbered tacks"),
+        Field.May("scribe_lines", Holds.ListOf(Holds.AnyOf(Holds.Group(ScribeLine), Holds.Group(ScribePath), Holds.Group(ScribeCrosses), Holds.Group(ScribeTicks))), "marks that stay, cut nothing and are no bend"),
         Field.May("checks", Holds.ListOf(Holds.Group(Check)), "distances to check by rule before cutting"),
         Field.May("dimensions", Holds.ListOf(Holds.Group(DimensionWord)), "distances that are only shown"),
         Field.May("labels", Holds.ListOf(Holds.Group(LabelWord)), "words with a leader to a point"),
@@ -131,6 +138,7 @@ internal static class PieceReader
             Rivets = reading.List(fields, "rivets", Rivets, f => ReadRivets(f, reading)),
             Bends = fields.Optional("bends", out var bent) ? [reading.Chosen(bent, reading.Bent)] : [],
             Wraps = fields.Optional("wraps", out var wraps) ? [reading.Chosen(wraps, reading.Wrap)] : [],
+            OnPanel = fields.Optional("on_panel", out var panel) ? [CurvedPanelReader.ReadOnPiece(reading, panel)] : [],
             Quantity = fields.Optional("quantity", out var quantity) ? reading.Number(quantity) : reading.Standing("1", fields.Place),
             RoughCut = fields.Optional("rough_cut", out var rough) ? [reading.Length(rough)] : [],
             FaceUp = fields.Optional("face_up", out var face) ? reading.Words(face) : faceUp,
@@ -143,6 +151,7 @@ internal static class PieceReader
             WeldRuns = JoiningReader.WeldRuns(reading, fields),
             ZincStrips = JoiningReader.ZincStrips(reading, fields),
             ScribeLines = reading.List(fields, "scribe_lines", [ScribeCrosses, ScribePath, ScribeLine], (f, word) => ReadScribe(f, word, reading)),
+            ScribeLines = reading.List(fields, "scribe_lines", [ScribeCrosses, ScribeTicks, ScribePath, ScribeLine], (f, word) => ReadScribe(f, word, reading)),
             Checks = reading.List(fields, "checks", Check, f => ReadCheck(f, reading)),
             Dimensions = reading.List(fields, "dimensions", DimensionWord, f => ReadDimension(f, reading)),
             Labels = reading.List(fields, "labels", LabelWord, f => (reading.ChosenSentence(f, "say"), reading.Point(f, "at"))),
@@ -222,6 +231,7 @@ internal static class PieceReader
     {
         if (word == ScribeLine) return new ScribedLine(new LineBetween(fields.Place, reading.Point(fields, "from"), reading.Point(fields, "to")));
         if (word == ScribePath) return new ScribedLine(reading.LineOfPath(fields));
+        if (word == ScribeTicks) return new ScribedTicks(fields.Required("ticks_at", out var ticks) ? reading.Stations(ticks) : new("", fields.Place), reading.Length(fields, "length"));
         return new ScribedCrosses(
             fields.Required("crosses_at", out var row) ? reading.Stations(row) : new("", fields.Place),
             fields.Optional("size", out var size) ? reading.Length(size) : reading.Standing("10 mm", fields.Place));

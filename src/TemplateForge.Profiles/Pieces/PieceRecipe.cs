@@ -33,6 +33,7 @@ internal sealed record PieceRecipe
     public required ImmutableArray<Conditional<RivetRecipe>> Rivets { get; init; }
     public required ImmutableArray<Chosen<BentName>> Bends { get; init; }
     public required ImmutableArray<Chosen<WrapName>> Wraps { get; init; }
+    public required ImmutableArray<OnPanelRecipe> OnPanel { get; init; }
     public required Term Quantity { get; init; }
     public required ImmutableArray<Term> RoughCut { get; init; }
     public required string FaceUp { get; init; }
@@ -73,6 +74,8 @@ internal sealed record PieceRecipe
         if (sound && bent is not null) sound = IsBentTo(bent);
         WrapPattern? wrap = null;
         if (!Wraps.IsEmpty) sound &= from.TryPick(Wraps[0], out var wrapped) && from.TryWrap(wrapped, out wrap);
+        var panel = Profiles.OnPanel.None;
+        if (!OnPanel.IsEmpty) sound &= OnPanel[0].TryMake(from, out panel);
         var rough = 0.0;
         if (!RoughCut.IsEmpty) sound &= from.TryLength(RoughCut[0], out rough);
         if (sound && shape.IsEmpty) sound = from.Refuse(Wordings.ShapeIsEmpty(Shape));
@@ -111,12 +114,12 @@ internal sealed record PieceRecipe
             Thickness = thickness,
             Material = metal!,
             BendLines = bent?.LinesOn(shape) ?? [],
-            EdgeViews = bent?.EdgeViews ?? [],
+            EdgeViews = bent?.EdgeViews ?? panel.EdgeViews,
             CurvedBends = bent?.CurvesOn(shape) ?? [],
             Warnings = bent?.WarningsOn(shape) ?? [],
             RoughAllowance = rough,
             FaceUp = FaceUp,
-            Arrows = arrows,
+            Arrows = panel.Turned(arrows),
             Datums = datums,
             CentreLines = [.. centres.SelectMany(c => c)],
             GuideLines = guides,
@@ -129,6 +132,8 @@ internal sealed record PieceRecipe
             Labels = [.. labels, .. bent?.LabelsOn(shape) ?? []],
             Notes = [.. notes, .. bent?.Notes ?? [], .. CuttingRecipe.NotesOf(cutting)],
             Cutting = cutting,
+            Labels = labels,
+            Notes = [.. notes, .. bent?.Notes ?? [], .. panel.Notes],
         };
         if (wrap is not null) piece = WrappedPiece.Of(piece, wrap);
         piece = piece with { Warnings = [.. piece.Warnings, .. BlankWarnings.Of(piece, rivets, against!), .. PlugWeldWarnings.Of(piece, [.. plugs.SelectMany(p => p)])] };

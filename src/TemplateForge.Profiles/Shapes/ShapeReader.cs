@@ -112,6 +112,7 @@ internal static class ShapeReader
             Field.Must("section", Holds.Name, "the section"),
             Field.Must("across", Holds.Expression, "how long its bends are")),
             (r, f) => new UnfoldedRecipe(f.Place, f.Required("section", out var section) ? r.Section(section) : new("", f.Place), r.Length(f, "across"))),
+        (CurvedPanelReader.Shape, CurvedPanelReader.ReadShape),
         (new("part", "one of the separate parts of a shape",
             Shape,
             Field.Must("at", Holds.Point, "a point of the part")),

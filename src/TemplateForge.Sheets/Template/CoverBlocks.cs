@@ -183,6 +183,15 @@ internal sealed record CoverBlocks(Modification Modification, double Height)
         static string Sheet(Piece piece) => $"{Wording.SheetOf(piece)}, {Wording.Short(piece.Thickness)} mm";
     }
 
+    /// <summary>The curved panels that pieces lie on, seen on their edge, and what is said there.</summary>
+    public Block Panels(double width)
+    {
+        ImmutableArray<Piece> pieces = [.. Modification.Pieces.Where(p => p.Bends.IsEmpty && !p.EdgeViews.IsEmpty)];
+        return pieces.IsEmpty
+            ? Block.Empty(width, 0)
+            : Block.Stacked(Height * 0.8, [EdgeViews.Of(pieces, width, Height), .. pieces.SelectMany(p => p.Notes).Distinct().Select(n => Block.Text(n, width, Height))]);
+    }
+
     /// <summary>The bends in their order, and where each line lies on the blank.</summary>
     public Block Bends(double width)
     {
