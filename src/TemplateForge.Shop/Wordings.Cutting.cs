@@ -13,11 +13,6 @@ public static partial class Wordings
             $"There is no cutter {name} in the shop's table of machines.",
             Spelling.Nearest(name, known, out var nearest) ? $"Did you mean {nearest}?" : $"Choose one of {string.Join(", ", known)}.");
 
-    public static Complaint UnknownCaution(Place place, string name, IEnumerable<string> known) =>
-        place.Complain(
-            $"There is no caution {name} in the shop's table.",
-            Spelling.Nearest(name, known, out var nearest) ? $"Did you mean {nearest}?" : $"Choose one of {string.Join(", ", known)}.");
-
     public static Complaint LeastLeadOverLead(Place place, Quantity least, Quantity lead) =>
         place.Complain($"least_lead is {least}, more than lead_in with {lead}.", "Raise lead_in, or lower least_lead.");
 }
