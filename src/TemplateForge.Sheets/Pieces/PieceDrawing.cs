@@ -135,9 +135,14 @@ internal sealed class PieceDrawing
         }
         foreach (var edge in _piece.EdgeNames)
         {
-            if (!PlacesFor(edge).Any(place => TryWriteAlong(edge.Label, place.Middle, place.Way))) AddName(edge.Label, edge.Along.Segments, toTheLeft: true);
+            if (IsWritten(edge)) continue;
+            // On a narrow piece at least which edge it is.
+            IsWritten(edge with { Label = edge.Label.Split(':')[0] });
+            AddName(edge.Label, edge.Along.Segments, toTheLeft: true);
         }
     }
+
+    private bool IsWritten(EdgeName edge) => PlacesFor(edge).Any(place => TryWriteAlong(edge.Label, place.Middle, place.Way));
 
     // Along a straight edge itself that no generator meets; else along the ends of the generators that meet it, the middle one first.
     private IEnumerable<(Point Middle, Vector Way)> PlacesFor(EdgeName edge)
