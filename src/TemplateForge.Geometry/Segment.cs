@@ -76,9 +76,9 @@ public readonly record struct Segment
     /// <summary>The point that lies this share (0 to 1) of the length along the segment.</summary>
     public Point At(double share)
     {
-        if (IsLine) return Start + (End - Start) * share;
         if (share is 0) return Start;
-        if (share is 1) return End;
+        if (share is 1) return End; // exactly: what goes on from there starts there
+        if (IsLine) return Start + (End - Start) * share;
         // The chord from Start to the wanted point: half its arc's sweep off the starting tangent.
         var half = share * Sweep.Radians / 2;
         return Start + StartDirection.Turned(Angle.FromRadians(half)) * (2 * Radius * Math.Sin(Math.Abs(half)));

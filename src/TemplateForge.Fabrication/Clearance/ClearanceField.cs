@@ -19,8 +19,6 @@ internal sealed class ClearanceField
 
     public Box Bounds => Box.Around(_components.Select(c => c.Bounds));
 
-    public long Evaluations => _components.Sum(c => c.Least.Evaluations);
-
     /// <summary>The distance at a place, in full.</summary>
     public Nearness At(Point at) => At(at, below: 0, above: double.PositiveInfinity);
 

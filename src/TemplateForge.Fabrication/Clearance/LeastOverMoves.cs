@@ -18,9 +18,6 @@ internal sealed class LeastOverMoves(MovedComponent component, double sure)
     private readonly double[] _squares = new double[MostCells * Corners];
     private readonly List<(double Squared, double A, double B, double C)> _valleys = [];
 
-    /// <summary>How often a distance was worked out.</summary>
-    public long Evaluations { get; private set; }
-
     /// <param name="at">The place.</param>
     /// <param name="below">A distance under which nothing more need be known.</param>
     /// <param name="above">A distance over which nothing more need be known.</param>
@@ -126,7 +123,6 @@ internal sealed class LeastOverMoves(MovedComponent component, double sure)
     private double Square(Point at, int cell, int corner, Span<double> moves, Span<double> slopes)
     {
         Corner(cell, corner, moves);
-        Evaluations++;
         return component.Squared(at, moves, slopes, out _, out _);
     }
 
@@ -164,7 +160,6 @@ internal sealed class LeastOverMoves(MovedComponent component, double sure)
         Span<double> slopes = stackalloc double[n], there = stackalloc double[n], tried = stackalloc double[n], step = stackalloc double[n];
         Span<double> curved = stackalloc double[n * n];
         Span<bool> free = stackalloc bool[n];
-        Evaluations++;
         var squared = component.Squared(at, moves, slopes, out var away, out var feature);
         for (var round = 0; round < 40 && squared > 0; round++)
         {
@@ -185,7 +180,6 @@ internal sealed class LeastOverMoves(MovedComponent component, double sure)
                 if (moves[i] + h > component.High(i)) h = -h;
                 moves.CopyTo(tried);
                 tried[i] += h;
-                Evaluations++;
                 component.Squared(at, tried, there, out _, out _);
                 for (var j = 0; j < _moves; j++) curved[i * n + j] = (there[j] - slopes[j]) / h;
             }
@@ -195,7 +189,6 @@ internal sealed class LeastOverMoves(MovedComponent component, double sure)
             for (; share > 1e-7; share /= 4)
             {
                 for (var i = 0; i < _moves; i++) tried[i] = Math.Clamp(moves[i] + (free[i] ? step[i] * share : 0), component.Low(i), component.High(i));
-                Evaluations++;
                 var next = component.Squared(at, tried, there, out var nextAway, out var nextFeature);
                 if (next > squared - 1e-15 * squared) continue;
                 tried.CopyTo(moves);
