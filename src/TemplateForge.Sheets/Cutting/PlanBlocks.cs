@@ -52,7 +52,7 @@ internal sealed record PlanBlocks(Modification Modification, double Height)
                 Block.Text(Wording.KerfOf(piece.Planned), frame.Width, Height, strong: true),
                 .. Wording.WaysOf(piece.Planned).Select(w => Block.Text(w, frame.Width, Height)),
                 Block.Text(
-                    "On the picture: a number and a small circle where the torch is lit, arrow heads the way it travels, dashed the moves, grey the finished edge.",
+                    "On the picture: a number where each cut begins, a small circle where it pierces, arrow heads the way it runs, dashed the moves, grey the finished edge.",
                     frame.Width, Height),
             ]);
             var below = Block.Stacked(Height * 0.9, Table([piece], frame.Width), Block.Text(Wording.TimeBasis, frame.Width, Height));

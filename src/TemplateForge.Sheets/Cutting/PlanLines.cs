@@ -34,7 +34,8 @@ internal static class PlanLines
     public static void PutWaysOn(Board board, CutPlan plan, double unit)
     {
         board.Add(LineKinds.Move, plan.Rapids.Select(r => new OpenStroke(r)));
-        foreach (var cut in plan.Cuts)
+        // On the shortest an arrow head would hide the cut.
+        foreach (var cut in plan.Cuts.Where(c => c.Length > 10 * unit))
         {
             var run = new Path(cut.Run);
             foreach (var share in run.Length > 120 * unit ? (double[])[0.2, 0.7] : [0.4]) board.Add(LineKinds.Arrow, Head(run, share, unit));
