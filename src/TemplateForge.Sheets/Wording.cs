@@ -62,8 +62,14 @@ internal static partial class Wording
         CultureInfo.InvariantCulture, $"bend {bend.Number}: {Degrees(bend.Bend)} {WayOf(bend)}, inside radius {Short(bend.InsideRadius)}");
 
     /// <summary>The same on a small picture, where the table beside it says the rest.</summary>
-    public static string ShortBendOf(IBendOnBlank bend) => string.Create(
-        CultureInfo.InvariantCulture, $"{(bend is BendLine { IsPressLine: true } ? "press" : "bend")} {bend.Number}: {Degrees(bend.Bend)} {WayOf(bend)}");
+    public static string ShortBendOf(IBendOnBlank bend)
+    {
+        // What is pressed so far along one line is a bend to whoever makes it.
+        const double mostPressed = 30;
+        var word = bend is BendLine { IsPressLine: true } && bend.Bend.Degrees < mostPressed ? "press" : "bend";
+        var several = bend is BendLine { Alike: > 1 } one ? string.Create(CultureInfo.InvariantCulture, $"{one.Alike} lines, each ") : "";
+        return string.Create(CultureInfo.InvariantCulture, $"{word} {bend.Number}: {several}{Degrees(bend.Bend)} {WayOf(bend)}");
+    }
 
     public static string WayOf(IBendOnBlank bend) => bend.Way == BendWay.Up ? "UP" : "DOWN";
 

@@ -38,8 +38,11 @@ public sealed record BendLine(
     /// <summary>Whether it is a slight bend pressed along its own line, by eye against a pattern: it has neither tangent lines nor a sight line.</summary>
     public bool IsPressLine { get; init; }
 
-    /// <summary>Which it is of press lines that share a number, from 1.</summary>
+    /// <summary>Which it is of the press lines that share its number, from 1.</summary>
     public int Place { get; init; } = 1;
+
+    /// <summary>How many press lines share its number.</summary>
+    public int Alike { get; init; } = 1;
 
     /// <summary>Whether it has a sight line of its own: where it is made under a nose bar, unless that stands over the bend line itself.</summary>
     public bool HasSightLine =>

@@ -6,8 +6,6 @@ namespace TemplateForge.Fabrication;
 /// <summary>One part of a transition laid flat, with its laps.</summary>
 public sealed record TransitionPart
 {
-    private const double NotchHalfAngle = 25;
-
     public required Region Shape { get; init; }
 
     /// <summary>In their order from the right to the left; what lies at the right of a line as one looks up it is held.</summary>
@@ -41,8 +39,8 @@ public sealed record TransitionPart
             bends.AddRange(following.Bends.SelectMany(b =>
                 Path.Line(there.Of(b.Lower), there.Of(b.Upper)).PartsInside(lap).Where(p => p.Length > 1).Select(p => b with { Lower = p.Start, Upper = p.End })));
         }
-        AddEdgeLaps(body.LowerRuns, transition.LowerLap);
-        AddEdgeLaps(body.UpperRuns, transition.UpperLap);
+        AddEdgeLaps(body.LowerRuns, transition.LowerLap, outwardsIsLeft: true);
+        AddEdgeLaps(body.UpperRuns, transition.UpperLap, outwardsIsLeft: false);
         return new()
         {
             Shape = laps.Count == 0 ? body.Shape : Combination.Union([body.Shape, .. laps]),
@@ -53,11 +51,10 @@ public sealed record TransitionPart
             Rulings = [.. body.Strip.Flat.Select((f, i) => (f.Lower, f.Upper, body.Strip.Rulings[i].Turn * 180 / Math.PI))],
         };
 
-        void AddEdgeLaps(ImmutableArray<Path> runs, double width)
+        void AddEdgeLaps(ImmutableArray<Path> runs, double width, bool outwardsIsLeft)
         {
             if (!(width > 0)) return;
-            var strips = Combination.Union(runs.Select(run => run.Slot(2 * width, PathEnds.Flat)));
-            laps.Add(strips.Subtract(runs.Skip(1).Select((run, i) => Notch(body, runs[i], run, width)).Prepend(body.Shape)));
+            laps.AddRange(TransitionLaps.Along(runs, width, outwardsIsLeft));
             lines.AddRange(runs);
         }
     }
@@ -94,7 +91,8 @@ public sealed record TransitionPart
             var goesOn = i > 0 && bend.Curve > 0 && bend.Curve == bends[i - 1].Curve;
             lines.Add(LineOf(bend, i == 0 ? 1 : lines[^1].Number + (goesOn ? 0 : 1)) with { Place = goesOn ? lines[^1].Place + 1 : 1 });
         }
-        return lines.ToImmutable();
+        var alike = lines.CountBy(l => l.Number).ToDictionary();
+        return [.. lines.Select(l => l with { Alike = alike[l.Number] })];
     }
 
     // What is held lies at the right of a joint, so the line runs down.
@@ -110,17 +108,5 @@ public sealed record TransitionPart
         var up = (joint.Upper - joint.Lower).Unit;
         var (low, high) = (joint.Lower - up * (10 * width), joint.Upper + up * (10 * width));
         return Region.Of(Outline.Polygon(low, high, high + up.Left * width, low + up.Left * width));
-    }
-
-    // Laps on both sides of a corner must not meet when they are bent: a wedge between them is cut out.
-    private static Region Notch(TransitionBody body, Path before, Path after, double width)
-    {
-        var corner = after.Start;
-        var way = (before.Segments[^1].EndDirection - after.Segments[0].StartDirection).Unit;
-        if (way.Length < 0.5) return Region.Empty;
-        var step = Math.Min(0.01, width / 10);
-        if (body.Shape.Contains(corner + way * step)) way = -way;
-        var half = Angle.FromDegrees(NotchHalfAngle);
-        return Region.Of(Outline.Polygon(corner, corner + way.Turned(half) * (3 * width), corner + way.Turned(half * -1) * (3 * width)));
     }
 }

@@ -100,7 +100,7 @@ internal sealed class TransitionStrip
         // Through as few of the points as keep it near all of them: a curve through all takes long.
         static Path Smooth(Point[] run)
         {
-            for (var count = FewestFitted; count < run.Length; count *= 2)
+            for (var count = Math.Max(FewestFitted, run.Length / 4); count < run.Length; count *= 4)
             {
                 var path = SmoothArcs.Through(Enumerable.Range(0, count).Select(k => run[(int)((long)k * (run.Length - 1) / (count - 1))]));
                 if (Array.TrueForAll(run, p => path.Segments.Min(s => s.DistanceTo(p)) < Near)) return path;

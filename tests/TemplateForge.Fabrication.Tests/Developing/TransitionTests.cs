@@ -128,13 +128,13 @@ public class TransitionTests
     }
 
     [Fact]
-    public void Laps_at_the_ends_are_as_wide_as_was_asked_for_and_notched_at_corners()
+    public void Laps_at_the_ends_are_as_wide_as_was_asked_for_and_lean_in_at_corners()
     {
         var plain = LaidFlat(new(Square(100), Square(60, 80))).Parts[0];
         var lapped = LaidFlat(new(Square(100), Square(60, 80)) { LowerLap = 12 }).Parts[0];
         Law.IsWellMade(lapped.Shape);
-        // Strips 12 wide on edges 100 long; where two meet outwards on the flat they part by themselves.
-        Assert.InRange(lapped.Shape.Area - plain.Shape.Area, 0.9 * 400 * 12, 400 * 12);
+        // Five strips 12 wide on edges 400 long in all, each less two triangles of 12² tan 25° / 2.
+        Approximately.Equal(400 * 12 - 5 * 12 * 12 * Math.Tan(25 * Math.PI / 180), lapped.Shape.Area - plain.Shape.Area, within: 1e-6);
         Assert.Equal(5, lapped.LapLines.Length);
     }
 
