@@ -1,5 +1,7 @@
+using TemplateForge.Drawing;
 using TemplateForge.Fabrication;
 using TemplateForge.Notation;
+using TemplateForge.Sheets;
 using TemplateForge.Testing;
 
 namespace TemplateForge.Profiles.Tests;
@@ -77,6 +79,42 @@ public class JigsTests
         Approximately.Equal(new Geometry.Point(-30 + 100 * Math.Cos(Math.PI / 18), 50 + 100 * Math.Sin(Math.PI / 18)), bushes[1], within: 1e-9);
         Assert.Equal(["A", "B"], plate.Datums.Select(d => d.Label));
         Assert.Equal(5, Moving.Make("bushes=headed").Pieces.Length);
+    }
+
+    // What a point engraves: words that read from the front on a layer of their own, on the plate, clear of its edges and of each other.
+    [Theory]
+    [InlineData("filler-neck-opening", "opening-jig", "")]
+    [InlineData("booster-clearance-notch", "notch-jig", "jig=router")]
+    [InlineData("hole-moving-jig", "drill-jig", "")]
+    public void The_cut_file_has_the_lettering_on_a_layer_of_its_own_on_the_plate(string profile, string name, string given)
+    {
+        var made = TheLibrary.Profile(profile).Make(given.Length > 0 ? [given] : []);
+        var plate = made.Piece(name);
+        var drawing = CutSheet.Of(made, plate);
+        var words = drawing.Layers.Single(l => l.Name == "SCRIBE-LETTERING").Marks.OfType<Lettering>().ToList();
+        var text = string.Join(' ', words.Select(w => w.Text)).Replace('\u00A0', ' ');
+        Assert.All(plate.Lettering, line => Assert.Contains(line, text, StringComparison.Ordinal));
+        foreach (var said in (string[])["FRONT", "UP", .. plate.MarkedArrows.Select(a => a.Text)]) Assert.Contains(said, text, StringComparison.Ordinal);
+        Assert.DoesNotContain(drawing.Layers.Single(l => l.Name == "CUT").Marks, m => m is Lettering);
+        foreach (var word in words)
+        {
+            Approximately.Equal(0, word.Turn.Degrees, within: 0);
+            foreach (var corner in (Geometry.Point[])[word.Bounds.Min, word.Bounds.Max, new(word.Bounds.Min.X, word.Bounds.Max.Y), new(word.Bounds.Max.X, word.Bounds.Min.Y)])
+                Assert.True(plate.Shape.Contains(corner) && plate.Shape.BoundaryDistanceTo(corner) > 1, word.Text);
+            Assert.DoesNotContain(words, o => o != word && o.Bounds.Touches(word.Bounds));
+        }
+    }
+
+    [Fact]
+    public void Faces_are_drawn_with_the_hand_that_each_is_for()
+    {
+        var made = Filler.Make();
+        static IEnumerable<string> Texts(Drawing.LineDrawing drawing) => drawing.Layers.SelectMany(l => l.Marks).OfType<Lettering>().Select(t => t.Text);
+        var page = TemplateSheet.Of(made, TheLibrary.Shop.UsualPaper, TheLibrary.Shop.Overlap).Pages
+            .Where(p => p.Views.SelectMany(v => Texts(v.Drawing)).Any(t => t.StartsWith("filler-neck-opening, version 1: Jig for the opening: face B", StringComparison.Ordinal))).ToList();
+        Assert.NotEmpty(page);
+        Assert.Contains(made.Piece("opening-jig-face-b").Lettering, l => l.StartsWith("RIGHT HAND, FACE B UP", StringComparison.Ordinal));
+        foreach (var view in page.SelectMany(p => p.Views)) Assert.DoesNotContain("LEFT HAND", Texts(view.Drawing));
     }
 
     private const string Example = """

@@ -58,7 +58,7 @@ public static class JigPieces
             GuideLines =
             [
                 .. design.Edge.Offset > Tolerance.Length && !design.IsDrillJig
-                    ? [new GuideLine("finish line of the panel", design.Work.Kind == PieceKind.CutAway ? design.Work.Waste() : plate.Waste.Intersect(plate.Outline))]
+                    ? [new GuideLine("what falls away of the panel", design.Work.Kind == PieceKind.CutAway ? design.Work.Waste() : plate.Waste.Intersect(plate.Outline))]
                     : ImmutableArray<GuideLine>.Empty,
                 new GuideLine("clamp", Combination.Union(plate.Clamps.Select(c => Region.Of(Outline.Circle(c, ClampPlaces.Foot / 2))))),
             ],
