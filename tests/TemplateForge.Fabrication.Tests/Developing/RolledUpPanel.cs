@@ -2,11 +2,11 @@ using TemplateForge.Geometry;
 
 namespace TemplateForge.Fabrication.Tests.Developing;
 
-/// <summary>A flat pattern rolled up again: the section walked in thousands of short chords, each with the face across the sheet from it.</summary>
+/// <summary>A flat pattern rolled up again: the section walked in many short chords, each with the face across the sheet from it.</summary>
 /// <remarks>Shares nothing with what lays the panel flat but the points of the section's own lines and arcs.</remarks>
 internal sealed class RolledUpPanel
 {
-    private const int Chords = 6000;
+    private const int Chords = 800;
 
     private readonly List<Point> _near = [];
     private readonly List<Point> _far = [];

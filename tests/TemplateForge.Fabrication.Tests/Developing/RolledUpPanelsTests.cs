@@ -44,7 +44,7 @@ public class RolledUpPanelsTests
                 : Square(rolled, datum);
             foreach (var contour in flat.Contours)
             {
-                foreach (var at in contour.PointsEvery(1.3))
+                foreach (var at in contour.PointsEvery(2.9))
                 {
                     var paper = panel.IsMirrored ? new Point(-at.X, at.Y) : at;
                     var (x, along) = ((paper - Point.Origin).Dot(Vector.Polar(1, rulings)), (paper - Point.Origin).Dot(Vector.Polar(1, rulings).Left));
