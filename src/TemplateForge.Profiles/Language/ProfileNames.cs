@@ -91,6 +91,8 @@ internal sealed class ProfileNames : IExpressionNames
     public void AddTransition(ScalarNode name, ICollection<Complaint> complaints)
     {
         if (IsNew(name, complaints)) transitions.Add(name.Text);
+    }
+
     public void AddCurvedPanel(ScalarNode name, ICollection<Complaint> complaints)
     {
         if (IsNew(name, complaints)) curvedPanels.Add(name.Text);
