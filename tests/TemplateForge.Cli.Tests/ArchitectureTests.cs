@@ -14,7 +14,7 @@ public sealed class ArchitectureTests
     // has a length, a way to weld a gap, a bolt its hole) that are names of parameters as well.
     private static readonly ImmutableArray<string> WordsOfTheLanguage =
         [
-            "angle", "aside", "bolt", "corner_radius", "corners", "diameter", "edge", "height", "hole", "holes", "inside_radius", "lap", "length", "margin", "offset", "paper", "pieces", "pitch", "plug_hole", "relief_cuts", "sheet", "straight", "tack_pitch", "wall", "weld_gap", "width", "work",
+            "angle", "aside", "bolt", "corner_radius", "corners", "diameter", "edge", "height", "hole", "holes", "inside_radius", "lap", "length", "margin", "offset", "other", "paper", "pieces", "pitch", "plug_hole", "relief_cuts", "sheet", "straight", "tack_pitch", "wall", "weld_gap", "width", "work",
         ];
 
     private static readonly string Root = FindRoot();
