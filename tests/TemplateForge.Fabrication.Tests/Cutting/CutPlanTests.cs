@@ -157,11 +157,14 @@ public class CutPlanTests
     }
 
     // What a tab leaves between two slots is the path between their ends less half a kerf at each.
-    [Fact]
-    public void Tabs_leave_their_width_of_metal_between_the_slots()
+    [Theory]
+    [InlineData(Side.Left)]
+    [InlineData(Side.Right)]
+    public void Tabs_leave_their_width_of_metal_between_the_slots(Side partOn)
     {
         var piece = Blank(Square(100)) with { Cutting = new() { Tabs = 4 } };
-        var plan = CutPlan.Of(piece, Torch with { Tab = 2 }, Kerf, 10);
+        var plan = CutPlan.Of(piece, Torch with { Tab = 2, PartOn = partOn }, Kerf, 10);
+        Assert.All(plan.Cuts, c => Assert.Equal(4 + Kerf / 2, Square(100).DistanceTo(c.Pierce), 1e-6));
         Assert.Equal((4, 4), (plan.Cuts.Length, plan.Pierces));
         for (var i = 0; i < 4; i++)
         {
@@ -187,15 +190,29 @@ public class CutPlanTests
     }
 
     // A bite 60 × 40 out of the panel's edge: the path stands k/2 in from the three sides.
-    [Fact]
-    public void An_open_cut_runs_in_over_the_edge_and_off_again_beside_the_finish_line()
+    [Theory]
+    [InlineData(Side.Left)]
+    [InlineData(Side.Right)]
+    public void An_open_cut_runs_in_over_the_edge_and_off_again_beside_the_finish_line(Side partOn)
     {
-        var plan = CutPlan.Of(Pieces.Bitten, Torch, Kerf, 10);
+        var plan = CutPlan.Of(Pieces.Bitten, Torch with { PartOn = partOn }, Kerf, 10);
         var cut = Assert.Single(plan.Cuts);
         Assert.Equal((CutRole.Open, 0), (cut.Role, plan.Pierces));
         var inside = new Path(cut.Run).PartsInside(Pieces.Bitten.Before);
         Assert.Equal(40 + 60 + 40 - 4 * Kerf / 2, Assert.Single(inside).Length, 1e-6);
         Assert.True(cut.Pierce.Y < -9 && cut.Path.End.Y < -9);
+    }
+
+    // Between the tabs of an open cut the torch is lit in the waste, so only the first cut comes in from the edge.
+    [Theory]
+    [InlineData(Side.Left)]
+    [InlineData(Side.Right)]
+    public void An_open_cut_with_tabs_pierces_after_each(Side partOn)
+    {
+        var plan = CutPlan.Of(Pieces.Bitten with { Cutting = new() { Tabs = 2 } }, Torch with { PartOn = partOn }, Kerf, 10);
+        Assert.Equal((3, 2), (plan.Cuts.Length, plan.Pierces));
+        Assert.True(plan.Cuts[0].Pierce.Y < -9 && plan.Cuts[2].Path.End.Y < -9);
+        Assert.All(plan.Cuts.Skip(1), c => Assert.True(Pieces.Bitten.Waste().Contains(c.Pierce)));
     }
 
     // A mouth rounded by 20 runs out along the panel's edge: the path follows it to its very end, half a kerf off the edge.

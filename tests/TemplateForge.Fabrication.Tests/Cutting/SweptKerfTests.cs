@@ -43,7 +43,9 @@ public class SweptKerfTests
     private static void Holds(Region part, double kerf)
     {
         if (part.IsEmpty) return;
-        var plan = CutPlan.Of(Pieces.Plate with { Shape = part }, Torch, kerf, runOut: 10);
+        // Each kerf stands for its machine: a laser, a torch with the part on its right, a router that comes in on lines.
+        var tool = Torch with { PartOn = kerf == 1.5 ? Side.Right : Side.Left, Lead = kerf == 6 ? LeadKind.Line : LeadKind.Arc };
+        var plan = CutPlan.Of(Pieces.Plate with { Shape = part }, tool, kerf, runOut: 10);
         Assert.True(plan.RapidLength >= plan.RapidBound - 1e-6, $"moves of {plan.RapidLength} below their bound of {plan.RapidBound}");
         if (plan.Cuts.IsEmpty) return;
         var swept = new SweptKerf(plan.Part, [.. plan.Cuts.Select(c => c.Path)], kerf);
