@@ -13,7 +13,7 @@ public sealed class ArchitectureTests
     // Words of the profile language (a circle has a diameter, a datum a hole, a bend an inside radius) and of the shop's tables (a brake
     // has a length, a way to weld a gap, a bolt its hole) that are names of parameters as well.
     private static readonly ImmutableArray<string> WordsOfTheLanguage =
-        ["bolt", "corner_radius", "corners", "diameter", "edge", "hole", "holes", "inside_radius", "length", "pitch", "plug_hole", "relief_cuts", "tack_pitch", "weld_gap", "width", "work"];
+        ["bolt", "corner_radius", "corners", "diameter", "edge", "hole", "holes", "inside_radius", "length", "pitch", "plug_hole", "relief_cuts", "tack_pitch", "tilt", "weld_gap", "width", "work"];
 
     private static readonly string Root = FindRoot();
 
