@@ -18,6 +18,7 @@ public sealed class ArchitectureTests
         ];
         ["bolt", "clearance", "corner_radius", "corners", "diameter", "edge", "hole", "holes", "inside_radius", "length", "pitch", "plug_hole", "relief_cuts", "sheet", "tack_pitch", "tilt", "weld_gap", "width", "work"];
         ["bolt", "corner_radius", "corners", "cutter", "diameter", "edge", "hole", "holes", "inside_radius", "jig", "length", "pitch", "plate", "plug_hole", "relief_cuts", "shroud", "tack_pitch", "weld_gap", "width", "work"];
+        ["bolt", "corner_radius", "corners", "diameter", "edge", "hole", "holes", "inside_radius", "length", "pitch", "plug_hole", "relief_cuts", "tack_pitch", "tilt", "weld_gap", "width", "work"];
 
     private static readonly string Root = FindRoot();
 

@@ -19,16 +19,16 @@ public class TransitionsTests
             - start: [-50 mm, 0]
             - {arc_to: [50 mm, 0], radius: 50 mm, turning: right}
         shapes:
-          foot:
+          low_ring:
             circle: {centre: [0, 0], diameter: 100 mm}
-          head:
+          high_ring:
             circle: {centre: [0, 0], diameter: 100 mm}
           blank:
             laid_flat: tube
         transitions:
           tube:
-            lower: {outline: foot, title: foot}
-            upper: {outline: head, height: 60 mm}
+            lower: {outline: low_ring, title: foot}
+            upper: {outline: high_ring, height: 60 mm}
             thickness: 1 mm
             material: dc01
             lap: 0 mm
@@ -78,7 +78,8 @@ public class TransitionsTests
         var piece = Made(("laid_flat: tube", "laid_flat: {transition: tube, part: 2}"), ("lap: 0 mm", "parts: 3"));
         Approximately.Equal(Math.PI * 99 / 3, piece.Shape.Bounds.Width, within: 0.01);
         Assert.Equal(1, piece.BendLines[0].Number);
-        Approximately.Equal(120, piece.BendLines.Sum(b => b.Bend.Degrees), within: 1);
+        // What turns at its two joints is neither part's: half a fine step at each.
+        Approximately.Equal(120, piece.BendLines.Sum(b => b.Bend.Degrees), within: 1.5);
     }
 
     [Fact]
@@ -87,8 +88,8 @@ public class TransitionsTests
         Assert.Equal(3, Made(("lap: 0 mm", "fits: [120 mm, 70 mm]")).Shape.Parts().Length);
 
     [Theory]
-    [InlineData("lower: {outline: foot", "lower: {outline: fot", "fot")]
-    [InlineData("upper: {outline: head", "upper: {outline: arch", "open path")]
+    [InlineData("lower: {outline: low_ring", "lower: {outline: low_rng", "low_rng")]
+    [InlineData("upper: {outline: high_ring", "upper: {outline: arch", "open path")]
     [InlineData("height: 60 mm", "height: -60 mm", "cannot be joined")]
     [InlineData("height: 60 mm", "height: 60 mm, tilt: 80 deg", "cannot be joined")]
     [InlineData("lap: 0 mm", "lap: -1 mm", "-1")]
@@ -96,7 +97,7 @@ public class TransitionsTests
     [InlineData("lap: 0 mm", "fits: [10 mm, 10 mm]", "does not fit")]
     [InlineData("lap: 0 mm", "divisions: 0", "divisions")]
     [InlineData("thickness: 1 mm\n    material", "thickness: 0 mm\n    material", "")]
-    [InlineData("thickness: 1 mm\n    material", "thickness: 120 mm\n    material", "foot")]
+    [InlineData("thickness: 1 mm\n    material", "thickness: 120 mm\n    material", "low_ring")]
     [InlineData("laid_flat: tube", "laid_flat: {transition: tube, part: 2}", "no part 2")]
     [InlineData("laid_flat: tube", "laid_flat: {transition: tub, part: 1}", "tub")]
     [InlineData("laid_flat: tube", "laid_flat: tub", "tub")]
@@ -115,7 +116,7 @@ public class TransitionsTests
     [Fact]
     public void Two_paths_make_a_sheet_that_does_not_close()
     {
-        var piece = Made(("lower: {outline: foot", "lower: {outline: arch"), ("upper: {outline: head", "upper: {outline: arch"));
+        var piece = Made(("lower: {outline: low_ring", "lower: {outline: arch"), ("upper: {outline: high_ring", "upper: {outline: arch"));
         Approximately.Equal(Math.PI * 99 / 2, piece.Shape.Bounds.Width, within: 0.01);
         Approximately.Equal(60 * Math.PI * 99 / 2, piece.Shape.Area, within: 0.5);
     }

@@ -155,7 +155,7 @@ internal sealed class TransitionSurface
         }
     }
 
-    // Of the rulings through the place of a break that at which the sheet turns least, and of such the shortest.
+    // Of the rulings through the place of a break the shortest: the others are diagonals of what it halves.
     private static ImmutableArray<int> BreaksAt(Transition transition, TransitionEdge lower, ImmutableArray<Ruling> rulings)
     {
         var breaks = ImmutableArray.CreateBuilder<int>();
@@ -166,8 +166,7 @@ internal sealed class TransitionSurface
             var nearest = lower.Points.MinBy(p => Math.Abs(p.Distance - at));
             var through = Enumerable.Range(1, rulings.Length - 2).Where(i => rulings[i].LowerIndex > 0 && Math.Abs(lower.Points[rulings[i].LowerIndex].Distance - nearest.Distance) < 1e-4).ToList();
             if (through.Count == 0) continue;
-            var least = through.Min(i => Math.Abs(rulings[i].Turn)) + 1e-6;
-            breaks.Add(through.Where(i => Math.Abs(rulings[i].Turn) <= least).MinBy(i => rulings[i].Lower.DistanceTo(rulings[i].Upper)));
+            breaks.Add(through.MinBy(i => rulings[i].Lower.DistanceTo(rulings[i].Upper)));
         }
         breaks.Add(rulings.Length - 1);
         return [.. breaks.Distinct()];

@@ -9,7 +9,7 @@ public class RefoldedTransitionsTests
 {
     // What is promised, in mm.
     private const double Promised = 0.01;
-    private const int Drawn = 60;
+    private const int Drawn = 24;
 
     private static readonly Lazy<ImmutableArray<(int Number, Transition Transition, TransitionPattern Pattern)>> Laid = new(() =>
     [
