@@ -1,5 +1,6 @@
 using TemplateForge.Drawing;
 using TemplateForge.Fabrication;
+using TemplateForge.Geometry;
 using TemplateForge.Notation;
 using TemplateForge.Sheets;
 using TemplateForge.Testing;
@@ -75,8 +76,8 @@ public class JigsTests
         var plate = made.Piece("drill-jig");
         var bushes = plate.Shape.Contours.Where(c => !c.IsCounterClockwise && Math.Abs(c.Bounds.Width - 12) < 1e-6 && Math.Abs(c.Bounds.Height - 12) < 1e-6)
             .Select(c => c.Bounds.Centre).OrderBy(p => p.X).ToList();
-        Approximately.Equal(new Geometry.Point(-30, 50), bushes[0], within: 1e-9);
-        Approximately.Equal(new Geometry.Point(-30 + 100 * Math.Cos(Math.PI / 18), 50 + 100 * Math.Sin(Math.PI / 18)), bushes[1], within: 1e-9);
+        Approximately.Equal(new Point(-30, 50), bushes[0], within: 1e-9);
+        Approximately.Equal(new Point(-30 + 100 * Math.Cos(Math.PI / 18), 50 + 100 * Math.Sin(Math.PI / 18)), bushes[1], within: 1e-9);
         Assert.Equal(["A", "B"], plate.Datums.Select(d => d.Label));
         Assert.Equal(5, Moving.Make("bushes=headed").Pieces.Length);
     }
@@ -99,7 +100,7 @@ public class JigsTests
         foreach (var word in words)
         {
             Approximately.Equal(0, word.Turn.Degrees, within: 0);
-            foreach (var corner in (Geometry.Point[])[word.Bounds.Min, word.Bounds.Max, new(word.Bounds.Min.X, word.Bounds.Max.Y), new(word.Bounds.Max.X, word.Bounds.Min.Y)])
+            foreach (var corner in (Point[])[word.Bounds.Min, word.Bounds.Max, new(word.Bounds.Min.X, word.Bounds.Max.Y), new(word.Bounds.Max.X, word.Bounds.Min.Y)])
                 Assert.True(plate.Shape.Contains(corner) && plate.Shape.BoundaryDistanceTo(corner) > 1, word.Text);
             Assert.DoesNotContain(words, o => o != word && o.Bounds.Touches(word.Bounds));
         }
@@ -109,7 +110,7 @@ public class JigsTests
     public void Faces_are_drawn_with_the_hand_that_each_is_for()
     {
         var made = Filler.Make();
-        static IEnumerable<string> Texts(Drawing.LineDrawing drawing) => drawing.Layers.SelectMany(l => l.Marks).OfType<Lettering>().Select(t => t.Text);
+        static IEnumerable<string> Texts(LineDrawing drawing) => drawing.Layers.SelectMany(l => l.Marks).OfType<Lettering>().Select(t => t.Text);
         var page = TemplateSheet.Of(made, TheLibrary.Shop.UsualPaper, TheLibrary.Shop.Overlap).Pages
             .Where(p => p.Views.SelectMany(v => Texts(v.Drawing)).Any(t => t.StartsWith("filler-neck-opening, version 1: Jig for the opening: face B", StringComparison.Ordinal))).ToList();
         Assert.NotEmpty(page);
