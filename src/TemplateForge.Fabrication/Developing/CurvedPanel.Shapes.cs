@@ -33,9 +33,18 @@ public sealed partial class CurvedPanel
         var view = shape.Placed(ToRulings);
         if (!IsWithin(view.Bounds.Min.Y, view.Bounds.Max.Y, out fault)) return false;
         var breaks = Breaks();
-        var contours = view.Contours.Select(c => new Contour(c.Segments.SelectMany(s => PanelCuts.At(s, breaks)).SelectMany(Carried)));
-        carried = Region.FromContours(contours).Placed(ToPaper);
-        return true;
+        try
+        {
+            var contours = view.Contours.Select(c => new Contour(c.Segments.SelectMany(s => PanelCuts.At(s, breaks)).SelectMany(Carried)));
+            carried = Region.FromContours(contours).Placed(ToPaper);
+            return true;
+        }
+        catch (ArgumentException)
+        {
+            // So the fitting says that a curve asks for thousands of arcs.
+            fault = new(CurvedPanelFaultKind.TooFine, view.Bounds.Centre.Y, 0);
+            return false;
+        }
     }
 
     /// <summary>Where, as it is seen, the section turns from straight to curved, has a corner, or its faces begin to differ otherwise.</summary>

@@ -36,4 +36,7 @@ public enum CurvedPanelFaultKind
 
     /// <summary>The panel leans away from the view so far that a pencil's width in the view is many on the panel.</summary>
     TooSteep,
+
+    /// <summary>An outline turns so often on the panel that thousands of arcs would not follow it.</summary>
+    TooFine,
 }

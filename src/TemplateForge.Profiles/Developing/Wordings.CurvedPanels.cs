@@ -8,6 +8,9 @@ internal static partial class Wordings
 {
     public static Complaint UnknownCurvedPanel(Place place, string name, IEnumerable<string> known) => Unknown(place, name, "curved panel", known);
 
+    public static Complaint TooFineToFollow(Place place, double within) =>
+        place.Complain($"This curve turns too often to be followed within {Mm(within)} by arcs.", "Check its points, or raise within.");
+
     public static Complaint TooManyPanelSteps(Place place, double step, double count, int most) =>
         place.Complain($"Steps of {Mm(step)} make {Plain(Math.Ceiling(count))} of them along this panel.", $"Take longer ones, so that there are {most} at most.");
 
@@ -28,7 +31,9 @@ internal static partial class Wordings
             $"At {Mm(fault.Across)} across the section turns about a radius that the sheet, {Mm(fault.Limit)} thick, uses up on its other face.", "Measure the radius again, or on the other face."),
     };
 
-    public static Complaint NotCarried(Place place, string what, CurvedPanelFault fault) => fault.Kind == CurvedPanelFaultKind.TooSteep
+    public static Complaint NotCarried(Place place, string what, CurvedPanelFault fault) => fault.Kind == CurvedPanelFaultKind.TooFine
+        ? place.Complain($"{what} turns too often on this panel to be followed by arcs.", "Make it or the section simpler.")
+        : fault.Kind == CurvedPanelFaultKind.TooSteep
         ? place.Complain(
             $"Where {what} is seen {Mm(fault.Across)} from the datum line, the panel leans {Plain(fault.Limit)}° from the view: a pencil's width there is many on the panel.",
             $"Look square at the panel nearer to it (square_at), so that it leans {Plain(CurvedPanel.Steepest.Degrees)}° at most.")

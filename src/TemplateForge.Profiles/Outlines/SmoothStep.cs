@@ -28,7 +28,15 @@ internal sealed record SmoothStep(Place Place, CornerTerm Corner, ImmutableArray
             if (points[^1].DistanceTo(point) <= Tolerance.Length) return from.Refuse(Wordings.StepWithoutLength(term.Place, point));
             points.Add(point);
         }
-        foreach (var segment in SmoothArcs.Through(points, within).Segments) pen.Draw(segment);
-        return true;
+        try
+        {
+            foreach (var segment in SmoothArcs.Through(points, within).Segments) pen.Draw(segment);
+            return true;
+        }
+        catch (ArgumentException)
+        {
+            // Points so wild that thousands of arcs would not follow.
+            return from.Refuse(Wordings.TooFineToFollow(Place, within));
+        }
     }
 }
