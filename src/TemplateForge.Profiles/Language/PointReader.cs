@@ -18,8 +18,7 @@ internal static class PointReader
     private static readonly Word ClearanceIn = new("clearance_in", "the point all round an opening that is nearest to a component",
         Field.Must("clearance_in", Holds.Name, "the opening"), Field.Must("to", Holds.Name, "the component"));
 
-    public static ImmutableArray<Word> Words { get; } = [Furthest, Station, ClearanceOf, ClearanceIn, .. StationsReader.PointWords];
-    public static ImmutableArray<Word> Words { get; } = [Furthest, Station, CurvedPanelReader.Point, .. StationsReader.PointWords];
+    public static ImmutableArray<Word> Words { get; } = [Furthest, Station, ClearanceOf, ClearanceIn, CurvedPanelReader.Point, .. StationsReader.PointWords];
 
     public static PointTerm Read(Reading reading, MappingNode mapping)
     {

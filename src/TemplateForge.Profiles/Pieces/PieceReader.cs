@@ -150,7 +150,6 @@ internal static class PieceReader
             PlugWelds = JoiningReader.PlugWelds(reading, fields),
             WeldRuns = JoiningReader.WeldRuns(reading, fields),
             ZincStrips = JoiningReader.ZincStrips(reading, fields),
-            ScribeLines = reading.List(fields, "scribe_lines", [ScribeCrosses, ScribePath, ScribeLine], (f, word) => ReadScribe(f, word, reading)),
             ScribeLines = reading.List(fields, "scribe_lines", [ScribeCrosses, ScribeTicks, ScribePath, ScribeLine], (f, word) => ReadScribe(f, word, reading)),
             Checks = reading.List(fields, "checks", Check, f => ReadCheck(f, reading)),
             Dimensions = reading.List(fields, "dimensions", DimensionWord, f => ReadDimension(f, reading)),

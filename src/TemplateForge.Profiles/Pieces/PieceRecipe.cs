@@ -130,10 +130,8 @@ internal sealed record PieceRecipe
             Checks = checks,
             Dimensions = dimensions,
             Labels = [.. labels, .. bent?.LabelsOn(shape) ?? []],
-            Notes = [.. notes, .. bent?.Notes ?? [], .. CuttingRecipe.NotesOf(cutting)],
+            Notes = [.. notes, .. bent?.Notes ?? [], .. panel.Notes, .. CuttingRecipe.NotesOf(cutting)],
             Cutting = cutting,
-            Labels = labels,
-            Notes = [.. notes, .. bent?.Notes ?? [], .. panel.Notes],
         };
         if (wrap is not null) piece = WrappedPiece.Of(piece, wrap);
         piece = piece with { Warnings = [.. piece.Warnings, .. BlankWarnings.Of(piece, rivets, against!), .. PlugWeldWarnings.Of(piece, [.. plugs.SelectMany(p => p)])] };
