@@ -186,7 +186,6 @@ internal sealed class Evaluation(Definitions definitions, ImmutableDictionary<st
     public bool TryCurvedPanel(CurvedPanelName name, [MaybeNullWhen(false)] out CurvedPanel made) =>
         TryOnce(curvedPanels, name.Name, name.Place, out made, (out CurvedPanel fresh) => definitions.CurvedPanels[name.Name].TryMake(this, out fresh!));
 
-    /// <summary>A section or a flanged sheet.</summary>
     public bool TryTransition(TransitionName name, [MaybeNullWhen(false)] out BentTransition made) =>
         TryOnce(transitions, name.Name, name.Place, out made, (out BentTransition fresh) => definitions.Transitions[name.Name].TryMake(this, out fresh!));
 

@@ -46,10 +46,8 @@ public static class CutSheet
         var notes = new List<string>
         {
             $"{piece.Title}. {Wording.ProfileOf(modification)}",
-            $"{Wording.HandOf(modification)}. {Wording.FaceUpOf(piece)}",
-            $"{Wording.MakingOf(piece)}. Unit: mm. {Wording.KerfOf(piece.Planned)} Only layer CUT is cut.",
             $"{Wording.HandOf(modification, piece)}. {Wording.FaceUpOf(piece)}",
-            $"{Wording.MakingOf(piece)}. Unit: mm. {Wording.NoKerf} Only layer CUT is cut.",
+            $"{Wording.MakingOf(piece)}. Unit: mm. {Wording.KerfOf(piece.Planned)} Only layer CUT is cut.",
         };
         notes.AddRange(Wording.WaysOf(piece.Planned));
         if (!piece.Bends.IsEmpty) notes.Add(Wording.PencilOnly);

@@ -57,11 +57,7 @@ internal static class LineKinds
 
     public static ImmutableArray<LineKind> InOrder { get; } =
     [
-        Demonstration, Shade, Waste, CentreLine, Guide, Break, Dimension, Frame, Warning, Arrow, Note, Heading, BendTangent, Sight, Generator, Tack, Datum, PanelEdge,
-        Demonstration, Shade, Waste, CentreLine, Guide, Break, Dimension, Frame, Warning, Arrow, Note, Heading, BendTangent, Sight, WeldRun, Tack, Datum, PanelEdge,
-        Demonstration, Shade, Waste, CentreLine, Guide, Break, Move, FinishedEdge, Drill, Pierce, Dimension, Frame, Warning, Arrow, Note, Heading, BendTangent, Sight, Tack, Datum, PanelEdge,
-        Bend, Scribe, RoughCut, Finish,
-        Demonstration, Shade, Waste, CentreLine, Guide, Break, Dimension, Frame, Warning, Arrow, Note, Heading, BendTangent, Sight, Tack, Datum, PanelEdge,
-        Bend, Scribe, PlateLettering, RoughCut, Finish,
+        Demonstration, Shade, Waste, CentreLine, Guide, Break, Move, FinishedEdge, Drill, Pierce, Dimension, Frame, Warning, Arrow, Note, Heading, BendTangent, Sight,
+        Generator, WeldRun, Tack, Datum, PanelEdge, Bend, Scribe, PlateLettering, RoughCut, Finish,
     ];
 }

@@ -14,11 +14,11 @@ public sealed class ArchitectureTests
     // has a length, a way to weld a gap, a bolt its hole) that are names of parameters as well.
     private static readonly ImmutableArray<string> WordsOfTheLanguage =
         [
-            "angle", "aside", "bolt", "corner_radius", "corners", "diameter", "edge", "height", "hole", "holes", "inside_radius", "lap", "length", "margin", "offset", "other", "paper", "pieces", "pitch", "plug_hole", "relief_cuts", "sheet", "straight", "tack_pitch", "wall", "weld_gap", "width", "work",
+            "angle", "aside", "bolt", "clearance", "corner_radius", "corners", "cutter", "diameter", "edge", "height",
+            "hole", "holes", "inside_radius", "jig", "lap", "length", "margin", "offset", "other", "paper", "pieces",
+            "pitch", "plate", "plug_hole", "relief_cuts", "sheet", "shroud", "straight", "tack_pitch", "tilt", "wall",
+            "weld_gap", "width", "work",
         ];
-        ["bolt", "clearance", "corner_radius", "corners", "diameter", "edge", "hole", "holes", "inside_radius", "length", "pitch", "plug_hole", "relief_cuts", "sheet", "tack_pitch", "tilt", "weld_gap", "width", "work"];
-        ["bolt", "corner_radius", "corners", "cutter", "diameter", "edge", "hole", "holes", "inside_radius", "jig", "length", "pitch", "plate", "plug_hole", "relief_cuts", "shroud", "tack_pitch", "weld_gap", "width", "work"];
-        ["bolt", "corner_radius", "corners", "diameter", "edge", "hole", "holes", "inside_radius", "length", "pitch", "plug_hole", "relief_cuts", "tack_pitch", "tilt", "weld_gap", "width", "work"];
 
     private static readonly string Root = FindRoot();
 

@@ -147,7 +147,6 @@ internal sealed class Reading(ProfileNames names, ICollection<Complaint> complai
         return found;
     }
 
-    /// <summary>A section or a flanged sheet.</summary>
     /// <summary>A section, a flanged sheet or a transition.</summary>
     public BentName Bent(Node node)
     {
