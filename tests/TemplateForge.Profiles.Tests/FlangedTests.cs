@@ -130,7 +130,7 @@ public class FlangedTests
     [InlineData("leg: 20 mm", "leg: 1 mm", 18, 9, "leg 2 is 1 mm too short")]
     [InlineData("base: plan", "base: plam", 11, 11, "plam is no shape")]
     [InlineData("laid_flat: tray", "laid_flat: trey", 29, 16, "Did you mean tray?")]
-    [InlineData("bends: tray", "bends: trey", 31, 44, "no section or flanged sheet")]
+    [InlineData("bends: tray", "bends: trey", 31, 44, "no section, flanged sheet or transition")]
     [InlineData("corners: mitred", "corners: mitered", 16, 14, "mitred")]
     [InlineData("edges: all", "edges: some", 22, 16, "all")]
     [InlineData("edges: all", "edge_at: [50 mm, 0]", 22, 18, "has a flange already")]

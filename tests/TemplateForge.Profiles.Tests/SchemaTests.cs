@@ -6,7 +6,7 @@ namespace TemplateForge.Profiles.Tests;
 /// <summary>What the schema refuses the program refuses too; and a word that the program does not know the schema does not know either.</summary>
 public class SchemaTests
 {
-    private const int SomeChanges = 120;
+    private const int SomeChanges = 40;
 
     private static readonly JsonElement Schema = JsonDocument.Parse(ProfileSchema.Text).RootElement;
 

@@ -95,7 +95,7 @@ public class MaterialsTests
     [Fact]
     public void Tables_that_say_less_are_read()
     {
-        var shop = Shipped.Read(Shipped.Files.Select(f => f with { Text = Without(f.Text, "thicknesses:", "coating:", "thin_stretch_limits:", "greatest_yield:", "springback:", "thickness:", "nose_radius:") }));
+        var shop = Shipped.Read(Shipped.Files.Where(f => !f.Name.EndsWith("jigs.yaml", StringComparison.Ordinal)).Select(f => f with { Text = Without(f.Text, "thicknesses:", "coating:", "thin_stretch_limits:", "greatest_yield:", "springback:", "thickness:", "nose_radius:") }));
         Assert.Empty(shop.Materials["dc01"].Thicknesses);
         Assert.Equal(ZincCoating.None, shop.Materials["dx51-z275"].Zinc);
         Assert.Equal(0.28, shop.Materials["dc01"].StretchLimitAt(0.4));

@@ -39,8 +39,7 @@ internal static class CheckDxfCommand
         var complaints = new List<Complaint>();
         var unit = DxfUnit.Millimetre;
         var gap = DxfRepair.UsualGap;
-        if (asked.Unit.IsMade && !TryUnit(asked.Unit, complaints, out unit)
-            | (asked.Close.IsMade && !TryGap(asked.Close, complaints, out gap))
+        if ((asked.Unit.IsMade && !TryUnit(asked.Unit, complaints, out unit)) | (asked.Close.IsMade && !TryGap(asked.Close, complaints, out gap))
             || !TextFiles.TryReadBytes(terminal.PathOf(asked.File.Word), LongestFile, asked.File.Place, complaints, out var bytes)
             || !TryRead(asked, bytes, unit, DxfReader.Exact, complaints, out var contents))
             return ComplaintPrinter.Refuse(complaints, asked.Json, terminal);
