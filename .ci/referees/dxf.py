@@ -194,6 +194,14 @@ def mirrored(modelspace):
         circle.dxf.center = (-circle.dxf.center.x, circle.dxf.center.y)
 
 
+def is_its_own_mirror_image(path):
+    places = set()
+    for entity in ezdxf.readfile(str(path)).modelspace().query(f"LWPOLYLINE CIRCLE[layer=='{CUT}']"):
+        found = [entity.dxf.center] if entity.dxftype() == "CIRCLE" else entity.get_points("xy")
+        places |= {(round(p[0], 4) + 0.0, round(p[1], 4) + 0.0) for p in found}
+    return places == {(-x + 0.0, y) for x, y in places}
+
+
 def aside(modelspace):
     for entity in (e for e in modelspace if e.dxf.layer == CUT):
         entity.transform(Matrix44.translate(0.05, 0.05, 0))
@@ -213,7 +221,7 @@ def main(folder):
             name = f"{record.folder.relative_to(folder)}/{path.name}"
             verdicts.of(f"{name} is read with nothing to repair, and is what job.json says", refusals(path, piece))
             kind = (piece.kind, bool(piece.plan))
-            if kind in tried:
+            if kind in tried or (piece.kind == "cut away" and is_its_own_mirror_image(path)):
                 continue
             tried.add(kind)
             with tempfile.TemporaryDirectory() as there:

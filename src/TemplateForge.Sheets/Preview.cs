@@ -17,6 +17,9 @@ public static class Preview
     public static LineDrawing Of(Modification modification)
     {
         var picture = Picture.Fitting(modification, Width, Height, Text, withGuideNames: true, out var reduction);
+        // Many pieces take more room than a few, and a screen can be scrolled.
+        for (var height = 2 * Height; !double.IsFinite(picture.Height); height *= 2)
+            picture = Picture.Fitting(modification, Width, height, Text, withGuideNames: true, out reduction);
         var width = Math.Max(picture.Width, 150);
         var blocks = new CoverBlocks(modification, Text);
         var whole = Block.Stacked(5,
