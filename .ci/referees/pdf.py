@@ -163,7 +163,7 @@ def tiles_of(record, pages, margin):
     for page in pages:
         if not any(scale_checks(page)):
             continue
-        best = nothing = (0.0, 0.0, 0)
+        best = nothing = (0.0, 0.0, 0, -len(pages))
         for piece in record.pieces:
             wanted = vertices_of(piece)
             shift, votes = shift_of(page, wanted)
@@ -172,7 +172,8 @@ def tiles_of(record, pages, margin):
             offs = dots_off(piece, page, shift, margin)
             share = sum(abs(off) <= IN_DOTS for off in offs.values()) / max(1, len(offs))
             # One outline with holes and without: that without has all its vertices on either page, that with them only on its own.
-            fit = (share, votes / len(wanted), votes)
+            # Of two that are the same in every line each has as many pages as the other.
+            fit = (share, votes / len(wanted), votes, -len(tiles[piece.name]))
             if fit > best:
                 best, found = fit, (piece.name, (page, shift, offs))
         if best > nothing:
