@@ -89,17 +89,17 @@ def across(page, point, normal, reach=0.8):
 
 
 def shift_of(page, points):
-    """The one shift that brings most of these points of the drawing onto corners of the page's lines, and how many it brings there."""
+    """The one shift that brings most of these points of the drawing onto corners of the page's lines, how many corners those are, and how many points."""
     found = page.corners(FINISH_PEN)
     votes = Counter()
     for (px, py), (fx, fy) in itertools.product(points, found):
         votes[round((fx - px) / IN_LINES), round((fy - py) / IN_LINES)] += 1
     if not votes:
-        return None, 0
+        return None, 0, 0
     (i, j), _ = max(votes.items(), key=lambda v: sum(votes[v[0][0] + a, v[0][1] + b] for a in (-1, 0, 1) for b in (-1, 0, 1)))
-    near = [(fx - px, fy - py) for (px, py), (fx, fy) in itertools.product(points, found)
+    near = [((px, py), fx - px, fy - py) for (px, py), (fx, fy) in itertools.product(points, found)
             if math.hypot(fx - px - i * IN_LINES, fy - py - j * IN_LINES) < 2 * IN_LINES]
-    return (sum(n[0] for n in near) / len(near), sum(n[1] for n in near) / len(near)), len(near)
+    return (sum(n[1] for n in near) / len(near), sum(n[2] for n in near) / len(near)), len(near), len({n[0] for n in near})
 
 
 def pages_of(pdf):
@@ -166,14 +166,14 @@ def tiles_of(record, pages, margin):
         best = nothing = (0.0, 0.0, 0, -len(pages))
         for piece in record.pieces:
             wanted = vertices_of(piece)
-            shift, votes = shift_of(page, wanted)
+            shift, votes, brought = shift_of(page, wanted)
             if shift is None or votes < min(3, len(wanted)):
                 continue
             offs = dots_off(piece, page, shift, margin)
             share = sum(abs(off) <= IN_DOTS for off in offs.values()) / max(1, len(offs))
             # One outline with holes and without: that without has all its vertices on either page, that with them only on its own.
             # Of two that are the same in every line each has as many pages as the other.
-            fit = (share, votes / len(wanted), votes, -len(tiles[piece.name]))
+            fit = (share, brought / len(wanted), brought, -len(tiles[piece.name]))
             if fit > best:
                 best, found = fit, (piece.name, (page, shift, offs))
         if best > nothing:
