@@ -87,7 +87,7 @@ internal static class JigWords
                 ],
                 _ => ImmutableArray<string>.Empty,
             },
-            "Holes for pins and bushes are drilled and reamed to the fits of the part list; no torch or router cuts them to size.",
+            "Holes for pins and bushes are drilled and reamed to the fits of the part list; a slot is filed to its pin. No torch cuts either to size.",
             stops
                 ? "Located by two stops on the panel edge and one pin in a slot square to it: three holds, no more."
                 : "Located by a round pin and a pin in a slot that points to it: three holds, no more.",
