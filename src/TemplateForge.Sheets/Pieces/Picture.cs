@@ -42,6 +42,28 @@ internal static class Picture
         return Block.Empty(double.PositiveInfinity, double.PositiveInfinity);
     }
 
+    /// <summary>The same piece by piece, for columns: each as wide as the column or less, all at one round scale.</summary>
+    /// <param name="modification">Whose pieces are shown.</param>
+    /// <param name="width">Width in mm of a column.</param>
+    /// <param name="highest">Height in mm of the highest.</param>
+    /// <param name="together">Height in mm of all of them, with a line of text between.</param>
+    /// <param name="textHeight">Height of the titles' capitals in mm.</param>
+    /// <param name="shown">The pictures in their order.</param>
+    /// <param name="reduction">How many times smaller than the pieces they are.</param>
+    public static bool TryFitEach(
+        Modification modification, double width, double highest, double together, double textHeight, out ImmutableArray<Block> shown, out double reduction)
+    {
+        var pieces = modification.Pieces;
+        var high = pieces.Sum(p => p.Shape.Bounds.Height);
+        foreach (var candidate in Reductions.Where(r => MayFit(pieces, width, highest, r) && high / r <= together))
+        {
+            (reduction, shown) = (candidate, [.. pieces.Select(p => Titled(modification, p, width, candidate, textHeight, withGuideNames: false))]);
+            if (shown.All(b => b.Width <= width && b.Height <= highest) && shown.Sum(b => b.Height + 2 * textHeight) <= together) return true;
+        }
+        (shown, reduction) = ([], 1);
+        return false;
+    }
+
     /// <summary>Whether a picture is so much smaller than its width asks for that nothing can be told on it.</summary>
     public static bool IsTooSmall(Modification modification, double width, double reduction)
     {
