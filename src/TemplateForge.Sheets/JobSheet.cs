@@ -38,20 +38,21 @@ public static class JobSheet
             .. new MarkOutSheets(modification, Tables, later, Between).Items(),
             .. new PlanBlocks(modification, Tables).Plans(later.Width, later.Height).Select(b => new FlowItem(b, Tables * 3) { IsWide = true }),
         ];
-        ImmutableArray<Board> pages = TryOnePage(modification, frame, out var overview, out var reduction)
+        var pictures = new ColumnPictures(modification, ColumnFlow.WidthOf(first, Between));
+        ImmutableArray<Board> pages = TryOnePage(modification, frame, pictures, out var overview, out var reduction)
             ? [overview, .. ColumnFlow.Pages(following, sheet => frame.ContentOf(sheet + 1), Between)]
-            : [.. ColumnFlow.Pages([.. new Overview(modification, first, RunningOn, Between).RunningOn(out reduction), .. following], frame.ContentOf, Between)];
+            : [.. ColumnFlow.Pages([.. new Overview(modification, first, RunningOn, Between, pictures).RunningOn(out reduction), .. following], frame.ContentOf, Between)];
         return new(
             modification.Title,
             $"Job sheet: {Wording.ProfileOf(modification)}, {Wording.HandOf(modification)}",
             frame.Pages(pages, Wording.ShortScaleOf(reduction)));
     }
 
-    private static bool TryOnePage(Modification modification, SheetFrame frame, out Board page, out double reduction)
+    private static bool TryOnePage(Modification modification, SheetFrame frame, ColumnPictures pictures, out Board page, out double reduction)
     {
         foreach (var size in Sizes)
         {
-            foreach (var items in new Overview(modification, frame.ContentOf(1), size, Between).OnOnePage())
+            foreach (var items in new Overview(modification, frame.ContentOf(1), size, Between, pictures).OnOnePage())
             {
                 if (ColumnFlow.Pages(items.Items, frame.ContentOf, Between) is not [var only]) continue;
                 (page, reduction) = (only, items.Reduction);

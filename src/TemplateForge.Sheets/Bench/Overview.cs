@@ -9,7 +9,8 @@ namespace TemplateForge.Sheets;
 /// <param name="Frame">What its columns share.</param>
 /// <param name="Height">Height in mm of the capitals.</param>
 /// <param name="Between">Room between the columns in mm.</param>
-internal sealed record Overview(Modification Modification, Box Frame, double Height, double Between)
+/// <param name="InColumn">Its pictures for one of these columns.</param>
+internal sealed record Overview(Modification Modification, Box Frame, double Height, double Between, ColumnPictures InColumn)
 {
     /// <summary>Less height than this in mm for all pictures, and they show nothing.</summary>
     private const double LeastPicture = 60;
@@ -28,10 +29,10 @@ internal sealed record Overview(Modification Modification, Box Frame, double Hei
         var (above, rest) = (Above(), Rest().ToImmutableArray());
         var room = Frame.Height - above.Height - 2 * Height;
         var left = 2 * room - rest.Sum(i => i.Block.Height + i.Gap);
-        var (tried, highest) = (0.0, room);
+        var tried = 0.0;
         foreach (var share in (ImmutableArray<double>)[0.96, 0.85, 0.7])
         {
-            if (left * share < LeastPicture || !Picture.TryFitEach(Modification, Column, highest, left * share, Height, out var shown, out var reduction)) yield break;
+            if (left * share < LeastPicture || !InColumn.TryFit(room, left * share, Height, out var shown, out var reduction)) yield break;
             if (Picture.IsTooSmall(Modification, Column, reduction)) yield break;
             if (reduction == tried) continue;
             tried = reduction;
@@ -43,8 +44,15 @@ internal sealed record Overview(Modification Modification, Box Frame, double Hei
     public ImmutableArray<FlowItem> RunningOn(out double reduction)
     {
         const double most = 0.45;
+        const double mostBeside = 0.6;
         var above = Above();
-        var isBeside = Picture.TryFitEach(Modification, Column, Frame.Height * 0.6, double.PositiveInfinity, Height, out var shown, out var beside);
+        var isBeside = InColumn.TryFit(Frame.Height * mostBeside, double.PositiveInfinity, Height, out var shown, out var beside);
+        var widest = Modification.Pieces.Select(p => p.Shape.Bounds.Width).DefaultIfEmpty(0).Max();
+        if (isBeside && widest / Frame.Width * WorthTheWidth > beside)
+        {
+            reduction = beside;
+            return [Wide(above, 0), .. Pictures(shown, beside), .. Rest()];
+        }
         var across = Picture.Fitting(Modification, Frame.Width, Frame.Height * most, Height, withGuideNames: false, out var wide);
         // Rather the rest of the page than a picture that shows nothing.
         if (!isBeside && Picture.IsTooSmall(Modification, Frame.Width, wide))
