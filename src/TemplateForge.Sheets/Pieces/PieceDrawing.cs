@@ -210,12 +210,13 @@ internal sealed class PieceDrawing
     public bool TryName(Block block, Point at, Vector outwards, double reach)
     {
         const double close = 1.6;
+        var around = new Box(at, at).Grown(reach * _unit + block.Width);
         foreach (var away in (ImmutableArray<double>)[close, 4, 7])
         {
             foreach (var turn in Ways)
             {
                 var near = at + outwards.Turned(turn) * (0.5 * block.Width + away * _unit);
-                if (!TryFind(block.Width, block.Height, near, _area, out var place) || place.Centre.DistanceTo(at) > reach * _unit) continue;
+                if (!TryFind(block.Width, block.Height, near, around, out var place) || place.Centre.DistanceTo(at) > reach * _unit) continue;
                 var foot = new Point(Math.Clamp(at.X, place.Min.X, place.Max.X), Math.Clamp(at.Y, place.Min.Y, place.Max.Y));
                 if (foot.DistanceTo(at) > 2 * close * _unit)
                 {
