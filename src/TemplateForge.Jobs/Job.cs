@@ -79,8 +79,9 @@ public sealed class Job
         var preview = Preview.Of(Modification);
         yield return new("preview.svg", "picture, any size", Bytes(SvgWriter.Write(preview, Modification.Title, PreviewMargin)));
         yield return new("preview.png", $"picture, {PreviewWidth} pixels wide", Bytes(PngWriter.Write(preview, PreviewWidth, PreviewMargin)));
-        var sheet = JobSheet.Of(Modification, Paper);
-        var work = $"the work in order and the distances to check, {Pages(sheet)} of {Paper.Name}";
+        var bench = BenchPaper.For(Paper, shop);
+        var sheet = JobSheet.Of(Modification, bench);
+        var work = $"the sheet for the bench: the work in order, distances to check, mark-out tables, {Pages(sheet)} of {bench.Name}";
         yield return new("job-sheet.pdf", work, Bytes(PdfWriter.Write(sheet)));
     }
 

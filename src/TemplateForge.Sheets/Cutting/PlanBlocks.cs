@@ -2,11 +2,10 @@ using System.Collections.Immutable;
 using System.Globalization;
 using TemplateForge.Drawing;
 using TemplateForge.Fabrication;
-using TemplateForge.Geometry;
 
 namespace TemplateForge.Sheets;
 
-/// <summary>What the job sheet says of the cutting: a table, and for each piece a page with its plan.</summary>
+/// <summary>What the job sheet says of the cutting: a table, and for each piece its plan.</summary>
 internal sealed record PlanBlocks(Modification Modification, double Height)
 {
     private IEnumerable<Piece> Planned => Modification.Pieces.Where(p => !p.Planned.IsNone);
@@ -17,7 +16,7 @@ internal sealed record PlanBlocks(Modification Modification, double Height)
         if (!Planned.Any()) return Block.Empty(width, 0);
         var kerfs = Planned.Select(p => Wording.KerfOf(p.Planned)).Distinct();
         return Block.Stacked(Height * 0.8,
-            [.. kerfs.Select(k => Block.Text(k, width, Height)), Table([.. Planned], width), Block.Text("The plan of each piece is on a page of its own.", width, Height)]);
+            [.. kerfs.Select(k => Block.Text(k, width, Height)), Table([.. Planned], width), Block.Text("The plan of each piece is on a sheet behind this one.", width, Height)]);
     }
 
     private Block Table(ImmutableArray<Piece> pieces, double width)
@@ -39,32 +38,31 @@ internal sealed record PlanBlocks(Modification Modification, double Height)
             Height);
     }
 
-    /// <summary>A page for each piece with its plan.</summary>
-    public IEnumerable<Page> Pages(Paper paper, Box frame)
+    /// <summary>The plan of each piece: its picture, what the machine does, and how long it takes.</summary>
+    /// <param name="width">Width in mm.</param>
+    /// <param name="most">Height in mm of a page: no plan is higher.</param>
+    public IEnumerable<Block> Plans(double width, double most)
     {
+        const double shareOfPicture = 0.55;
         var blocks = new CoverBlocks(Modification, Height);
         foreach (var piece in Planned)
         {
             var above = Block.Stacked(Height * 0.9,
             [
-                blocks.Heading("Plan of cutting", frame.Width),
-                Block.Text($"{piece.Title}. {Wording.MakingOf(piece)}. {Wording.HandOf(Modification)}. {Wording.FaceUpOf(piece)}", frame.Width, Height),
-                Block.Text(Wording.KerfOf(piece.Planned), frame.Width, Height, strong: true),
-                .. Wording.WaysOf(piece.Planned).Select(w => Block.Text(w, frame.Width, Height)),
+                Block.Text($"{piece.Title}. {Wording.MakingOf(piece)}. {Wording.HandOf(Modification, piece)}. {Wording.FaceUpOf(piece)}", width, Height),
+                Block.Text(Wording.KerfOf(piece.Planned), width, Height, strong: true),
+                .. Wording.WaysOf(piece.Planned).Select(w => Block.Text(w, width, Height)),
                 Block.Text(
                     "On the picture: a number where each cut begins, a small circle where it pierces, arrow heads the way it runs, dashed the moves, grey the finished edge.",
-                    frame.Width, Height),
+                    width, Height),
             ]);
-            var below = Block.Stacked(Height * 0.9, Table([piece], frame.Width), Block.Text(Wording.TimeBasis, frame.Width, Height));
-            var room = frame.Height - above.Height - below.Height - 8 * Height;
-            var picture = PlanPicture.Fitting(piece, frame.Width, room, Height, out var reduction);
+            var below = Block.Stacked(Height * 0.9, Table([piece], width), Block.Text(Wording.TimeBasis, width, Height));
+            var room = Math.Min(most * shareOfPicture, most - above.Height - below.Height - 12 * Height);
+            var picture = PlanPicture.Fitting(piece, width, room, Height, out var reduction);
             var scale = reduction < 1
                 ? string.Create(CultureInfo.InvariantCulture, $"Scale {1 / reduction:0.##}:1, {Wording.NotToScale}")
                 : Wording.ScaleOf(reduction);
-            var board = new Board();
-            Block.Stacked(Height * 2, above, Block.Stacked(Height, picture, Block.Text(scale + ".", frame.Width, Height)), below)
-                .PutOn(board, new Point(frame.Min.X, frame.Max.Y));
-            yield return PageFlow.Page(Modification, paper, board);
+            yield return blocks.Section("Plan of cutting", Block.Stacked(Height * 2, above, Block.Stacked(Height, picture, Block.Text(scale + ".", width, Height)), below));
         }
     }
 

@@ -8,33 +8,37 @@ internal static class Table
 {
     public const double Aside = 1.2;
 
+    /// <summary>Headings are smaller than the rest, but no smaller than this, in mm.</summary>
+    private const double LeastHeading = 1.8;
+
     /// <summary>A table with a line of headings.</summary>
     /// <param name="columns">Heading and width in mm of each column.</param>
     /// <param name="rows">The cells of each row: what stands in a cell of a given width.</param>
     /// <param name="height">Height of the headings' capitals in mm.</param>
-    public static Block Of(ImmutableArray<(string Title, double Width)> columns, IEnumerable<ImmutableArray<Cell>> rows, double height)
+    public static Block Of(ImmutableArray<(string Title, double Width)> columns, IEnumerable<ImmutableArray<Cell>> rows, double height) =>
+        Block.Stacked(0, [Heading(columns, height), .. rows.Select(r => Row(columns, r, height))]);
+
+    /// <summary>The line of headings alone, for a table that runs on from column to column.</summary>
+    public static Block Heading(ImmutableArray<(string Title, double Width)> columns, double height) =>
+        Ruled(columns, [.. columns.Select(c => Cell.Words(c.Title, Math.Max(height * 0.9, Math.Min(height, LeastHeading))))], height, LineKinds.Dimension);
+
+    /// <summary>One row alone.</summary>
+    public static Block Row(ImmutableArray<(string Title, double Width)> columns, ImmutableArray<Cell> cells, double height) =>
+        Ruled(columns, cells, height, LineKinds.Shade);
+
+    private static Block Ruled(ImmutableArray<(string Title, double Width)> columns, ImmutableArray<Cell> cells, double height, LineKind rule)
     {
         var (board, width) = (new Board(), columns.Sum(c => c.Width));
-        var y = Row([.. columns.Select(c => Cell.Words(c.Title, height * 0.9))], 0);
-        board.Line(LineKinds.Dimension, new(0, y), new(width, y));
-        foreach (var row in rows)
+        var blocks = cells.Select((c, i) => c.Within(columns[i].Width - 2 * Aside)).ToList();
+        var (tallest, x) = (blocks.Max(b => b.Height), 0.0);
+        foreach (var (block, column) in blocks.Zip(columns))
         {
-            y = Row(row, y);
-            board.Line(LineKinds.Shade, new(0, y), new(width, y));
+            block.PutOn(board, new Point(x + Aside, -0.4 * height));
+            x += column.Width;
         }
-        return new(width, -y, board);
-
-        double Row(ImmutableArray<Cell> cells, double top)
-        {
-            var blocks = cells.Select((c, i) => c.Within(columns[i].Width - 2 * Aside)).ToList();
-            var (tallest, x) = (blocks.Max(b => b.Height), 0.0);
-            foreach (var (block, column) in blocks.Zip(columns))
-            {
-                block.PutOn(board, new Point(x + Aside, top - 0.4 * height));
-                x += column.Width;
-            }
-            return top - tallest - 0.6 * height;
-        }
+        var bottom = -tallest - 0.6 * height;
+        board.Line(rule, new(0, bottom), new(width, bottom));
+        return new(width, -bottom, board);
     }
 }
 

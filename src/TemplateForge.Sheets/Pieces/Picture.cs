@@ -82,10 +82,17 @@ internal static class Picture
         return false;
     }
 
-    private static Block Titled(Modification modification, Piece piece, double width, double reduction, double textHeight, bool withGuideNames)
+    private static Block Titled(Modification modification, Piece piece, double width, double reduction, double textHeight, bool withGuideNames) =>
+        UnderTitle(piece, Of(
+            piece, CheckNumbers.FirstOf(modification, piece), CheckNumbers.FirstWarningOf(modification, piece), width, reduction, textHeight, withGuideNames), textHeight);
+
+    /// <summary>One piece of a modification without its title, so many times smaller.</summary>
+    public static Block Of(Modification modification, Piece piece, double width, double reduction, double textHeight) => Of(
+        piece, CheckNumbers.FirstOf(modification, piece), CheckNumbers.FirstWarningOf(modification, piece), width, reduction, textHeight, withGuideNames: false);
+
+    /// <summary>A picture with the piece's title and what it is made of above it.</summary>
+    public static Block UnderTitle(Piece piece, Block picture, double textHeight)
     {
-        var picture = Of(
-            piece, CheckNumbers.FirstOf(modification, piece), CheckNumbers.FirstWarningOf(modification, piece), width, reduction, textHeight, withGuideNames);
         var words = Math.Max(picture.Width, WordsWide * textHeight);
         return Block.Stacked(textHeight,
             Block.Text(piece.Title, words, textHeight * 1.1, strong: true),

@@ -201,6 +201,37 @@ internal sealed class PieceDrawing
             AddName(Wording.BareToHere, strip.Limits.MaxBy(l => l.Length)!.Segments, toTheLeft: false);
     }
 
+    /// <summary>A short name beside a point, with a thin line to it where it stands further off.</summary>
+    /// <param name="block">The name.</param>
+    /// <param name="at">What it names.</param>
+    /// <param name="outwards">The way in which it stands best, of length 1.</param>
+    /// <param name="reach">How far off it may stand, in mm on the paper.</param>
+    /// <returns>Whether there was room within that reach.</returns>
+    public bool TryName(Block block, Point at, Vector outwards, double reach)
+    {
+        const double close = 1.6;
+        var around = new Box(at, at).Grown(reach * _unit + block.Width);
+        foreach (var away in (ImmutableArray<double>)[close, 4, 7])
+        {
+            foreach (var turn in Ways)
+            {
+                var near = at + outwards.Turned(turn) * (0.5 * block.Width + away * _unit);
+                if (!TryFind(block.Width, block.Height, near, around, out var place) || place.Centre.DistanceTo(at) > reach * _unit) continue;
+                var foot = new Point(Math.Clamp(at.X, place.Min.X, place.Max.X), Math.Clamp(at.Y, place.Min.Y, place.Max.Y));
+                if (foot.DistanceTo(at) > 2 * close * _unit)
+                {
+                    if (Leader(place, at) is not { } leader || _free.RunsThroughWords(leader, 0.3 * _unit)) continue;
+                    Board.Add(LineKinds.Dimension, new OpenStroke(new Path(leader)));
+                    _free.Take([leader], 0.4 * _unit);
+                }
+                block.PutOn(Board, place);
+                _free.TakeWords(place);
+                return true;
+            }
+        }
+        return false;
+    }
+
     /// <summary>The word in the part that falls away.</summary>
     public void AddWaste()
     {

@@ -46,25 +46,38 @@ internal sealed record CoverBlocks(Modification Modification, double Height)
         : Block.Stacked(Height * 0.9, Block.Line(title, Title, strong: true), content).AsWideAs(content.Width);
 
     /// <summary>Every value, what was measured first; one that should have been and was not stands out.</summary>
-    public Block Values(double width, bool toConfirm)
+    public Block Values(double width, bool toConfirm) =>
+        Block.Stacked(Height * 1.2, ValueTables(width, toConfirm).Select(t => Table.Of(t.Columns, t.Rows, Height)));
+
+    /// <summary>The same row by row: what was measured, then what the shop chose.</summary>
+    public IEnumerable<(ImmutableArray<(string Title, double Width)> Columns, IEnumerable<ImmutableArray<Cell>> Rows)> ValueTables(double width, bool toConfirm)
     {
         var box = toConfirm ? Height * 3 : 0;
         var source = WidthOf(Modification.Values.Select(Wording.SourceOf), width * 0.3);
-        var value = WidthOf(Modification.Values.Select(v => v.Text), width * 0.3) + Height;
-        return Block.Stacked(Height * 1.2, new[] { ValueSource.Measured, ValueSource.Shop }
+        var widest = WidthOf(Modification.Values.Select(v => v.Text), width * 0.3) + Height;
+        // Where sizes are ticked off room is short: as wide as makes the tables shortest.
+        if (!toConfirm) return ValueTables(width, box, source, widest);
+        var least = WidthOf(Modification.Values.SelectMany(v => Wording.WithUnitsKept(v.Text).Split(' ')), width * 0.3) + Height;
+        return Enumerable.Range(0, 6).Select(i => ValueTables(width, box, source, least + (widest - least) * i / 5).ToList())
+            .MinBy(tables => tables.Sum(t => t.Rows.Sum(r => Table.Row(t.Columns, r, Height).Height)))!;
+    }
+
+    private IEnumerable<(ImmutableArray<(string Title, double Width)> Columns, IEnumerable<ImmutableArray<Cell>> Rows)> ValueTables(
+        double width, double box, double source, double value)
+    {
+        return new[] { ValueSource.Measured, ValueSource.Shop }
             .Select(kind => (Title: kind == ValueSource.Measured ? "measured on this vehicle" : "the shop's choice",
                 Values: Modification.Values.Where(v => v.Source == kind).ToList()))
             .Where(group => group.Values.Count > 0)
-            .Select(group => Table.Of(
-                [("", box), (group.Title, width - box - value - source), ("", value), ("", source)],
+            .Select(group => (
+                (ImmutableArray<(string, double)>)[("", box), (group.Title, width - box - value - source), ("", value), ("", source)],
                 group.Values.Select(v => (ImmutableArray<Cell>)
                 [
-                    toConfirm && v.Source == ValueSource.Measured ? Cell.TickBox(Height) : Cell.Blank,
+                    box > 0 && v.Source == ValueSource.Measured ? Cell.TickBox(Height) : Cell.Blank,
                     Cell.Words(v.Label, Height),
                     Cell.Words(v.Text, Height),
                     Cell.Words(Wording.SourceOf(v), Height, strong: Wording.IsMissing(v)),
-                ]),
-                Height)));
+                ])));
     }
 
     private double WidthOf(IEnumerable<string> texts, double most) =>
@@ -195,24 +208,31 @@ internal sealed record CoverBlocks(Modification Modification, double Height)
     /// <summary>The bends in their order, and where each line lies on the blank.</summary>
     public Block Bends(double width)
     {
+        var (columns, rows) = BendTable(width);
+        return rows.IsEmpty
+            ? Block.Empty(width, 0)
+            : Block.Stacked(Height * 0.8, Table.Of(columns, rows, Height), Block.Text(Wording.PencilOnly, width, Height), EdgeViews.Of(Modification.Pieces, width, Height));
+    }
+
+    /// <summary>The bends row by row; no rows where nothing is bent.</summary>
+    public (ImmutableArray<(string Title, double Width)> Columns, ImmutableArray<ImmutableArray<Cell>> Rows) BendTable(double width)
+    {
         var bends = Modification.Pieces.SelectMany(p => p.Bends.Select(b => (Piece: p, Together: b, Bend: b[0]))).ToList();
-        if (bends.Count == 0) return Block.Empty(width, 0);
+        if (bends.Count == 0) return ([], []);
         var several = Modification.Pieces.Count(p => !p.Bends.IsEmpty) > 1;
         var (number, way, radius) = (WidthOf(["No"], width), WidthOf(["DOWN"], width), WidthOf(["radius"], width));
         var angle = WidthOf(bends.Select(b => Angles(b.Bend)).Append("bend to"), width);
         var lies = width - number - way - radius - angle;
-        var table = Table.Of(
+        return (
             [("No", number), ("bend to", angle), ("way", way), ("radius", radius), ("its line on the blank, from the lower left of the rectangle round it", lies)],
-            bends.Select(b => (ImmutableArray<Cell>)
+            [.. bends.Select(b => (ImmutableArray<Cell>)
             [
                 Cell.Words(b.Bend.Number.ToString(CultureInfo.InvariantCulture), Height),
                 Cell.Words(Angles(b.Bend), Height),
                 Cell.Words(Wording.WayOf(b.Bend), Height),
                 Cell.Words(b.Bend is BendLine { IsPressLine: true } ? "" : Wording.Short(b.Bend.InsideRadius), Height),
                 Cell.Words((several ? $"{b.Piece.Title}: " : "") + Lies(b.Piece, b.Together), Height),
-            ]),
-            Height);
-        return Block.Stacked(Height * 0.8, table, Block.Text(Wording.PencilOnly, width, Height), EdgeViews.Of(Modification.Pieces, width, Height));
+            ])]);
 
         static string Angles(IBendOnBlank bend) => bend.Overbend == bend.Bend
             ? Wording.Degrees(bend.Bend)
@@ -244,11 +264,14 @@ internal sealed record CoverBlocks(Modification Modification, double Height)
     }
 
     /// <summary>How it is joined, piece by piece: zinc that comes off, runs of weld in their order.</summary>
-    public Block Joining(double width)
+    public Block Joining(double width) => Block.Stacked(Height * 0.75, JoiningParagraphs(width));
+
+    /// <summary>The same paragraph by paragraph.</summary>
+    public IEnumerable<Block> JoiningParagraphs(double width)
     {
         var joined = Modification.Pieces.Where(p => !Wording.JoiningOf(p).IsEmpty).ToList();
-        return Block.Stacked(Height * 0.75, joined.SelectMany(p => Wording.JoiningOf(p).Select(words =>
-            Block.Text(joined.Count == 1 ? words : $"{p.Title}. {words}", width, Height))));
+        return joined.SelectMany(p => Wording.JoiningOf(p).Select(words =>
+            Block.Text(joined.Count == 1 ? words : $"{p.Title}. {words}", width, Height)));
     }
 
     /// <summary>What a foreman would say, with the number that stands on the template.</summary>

@@ -1,0 +1,132 @@
+using System.Collections.Immutable;
+using TemplateForge.Fabrication;
+using TemplateForge.Geometry;
+
+namespace TemplateForge.Sheets;
+
+/// <summary>The first sheet of a job: pictures, what to check, values to confirm, material, bends, welds, and the work in order.</summary>
+/// <param name="Modification">The job.</param>
+/// <param name="Frame">What its columns share.</param>
+/// <param name="Height">Height in mm of the capitals.</param>
+/// <param name="Between">Room between the columns in mm.</param>
+/// <param name="InColumn">Its pictures for one of these columns.</param>
+internal sealed record Overview(Modification Modification, Box Frame, double Height, double Between, ColumnPictures InColumn)
+{
+    /// <summary>Less height than this in mm for all pictures, and they show nothing.</summary>
+    private const double LeastPicture = 60;
+
+    /// <summary>A picture over both columns must show things so much larger to be worth the room beside it.</summary>
+    private const double WorthTheWidth = 1.7;
+
+    private CoverBlocks Blocks { get; } = new(Modification, Height);
+
+    private double Column => ColumnFlow.WidthOf(Frame, Between);
+
+    /// <summary>The items with pictures as large as leave room for all the rest on one page, then with smaller ones; nothing where the rest
+    /// alone is too much.</summary>
+    public IEnumerable<(ImmutableArray<FlowItem> Items, double Reduction)> OnOnePage()
+    {
+        var (above, rest) = (Above(), Rest().ToImmutableArray());
+        var room = Frame.Height - above.Height - 2 * Height;
+        var left = 2 * room - rest.Sum(i => i.Block.Height + i.Gap);
+        var tried = 0.0;
+        foreach (var share in (ImmutableArray<double>)[0.96, 0.85, 0.7])
+        {
+            if (left * share < LeastPicture || !InColumn.TryFit(room, left * share, Height, out var shown, out var reduction)) yield break;
+            if (Picture.IsTooSmall(Modification, Column, reduction)) yield break;
+            if (reduction == tried) continue;
+            tried = reduction;
+            yield return ([Wide(above, 0), .. Pictures(shown, reduction), .. rest], reduction);
+        }
+    }
+
+    /// <summary>The items over as many pages as they take.</summary>
+    public ImmutableArray<FlowItem> RunningOn(out double reduction)
+    {
+        const double most = 0.45;
+        const double mostBeside = 0.6;
+        var above = Above();
+        var isBeside = InColumn.TryFit(Frame.Height * mostBeside, double.PositiveInfinity, Height, out var shown, out var beside);
+        var widest = Modification.Pieces.Select(p => p.Shape.Bounds.Width).DefaultIfEmpty(0).Max();
+        if (isBeside && widest / Frame.Width * WorthTheWidth > beside)
+        {
+            reduction = beside;
+            return [Wide(above, 0), .. Pictures(shown, beside), .. Rest()];
+        }
+        var across = Picture.Fitting(Modification, Frame.Width, Frame.Height * most, Height, withGuideNames: false, out var wide);
+        // Rather the rest of the page than a picture that shows nothing.
+        if (!isBeside && Picture.IsTooSmall(Modification, Frame.Width, wide))
+            across = Picture.Fitting(Modification, Frame.Width, Frame.Height - above.Height - 6 * Height, Height, withGuideNames: false, out wide);
+        var isWide = double.IsFinite(across.Height) && (!isBeside || wide * WorthTheWidth <= beside);
+        reduction = isWide ? wide : beside;
+        return
+        [
+            Wide(above, 0),
+            .. isWide ? [Wide(Block.Stacked(Height, across, Scale(wide, Frame.Width)), Height * 2)] : Pictures(shown, beside),
+            .. Rest(),
+        ];
+    }
+
+    private Block Above() => Block.Stacked(Height * 1.5, [.. Title(), Blocks.FaceUp(Frame.Width)]);
+
+    // The title with the hand at the end of its line, unless that has more to say.
+    private IEnumerable<Block> Title()
+    {
+        var (title, banners) = (Block.LineOrText(Modification.Title, Frame.Width, Height * 2.1, strong: true), Blocks.Banners(Frame.Width));
+        var hand = Block.Line(Wording.HandOf(Modification), Height * 1.4, strong: true);
+        if (Wording.SaysNotMeasured(Modification) || title.Width + hand.Width + 8 * Height > Frame.Width) return [title, .. banners];
+        var board = new Board();
+        title.PutOn(board, Point.Origin);
+        hand.PutOn(board, new Point(Frame.Width - hand.Width, -Height * 0.7));
+        return [new(Frame.Width, title.Height, board), .. banners.Skip(1)];
+    }
+
+    private static FlowItem Wide(Block block, double gap) => new(block, gap) { IsWide = true };
+
+    private IEnumerable<FlowItem> Pictures(ImmutableArray<Block> shown, double reduction)
+    {
+        for (var i = 0; i < shown.Length; i++)
+        {
+            var isLast = i == shown.Length - 1;
+            yield return new(isLast ? Block.Stacked(Height, shown[i], Scale(reduction, Column)) : shown[i], Height * 2);
+        }
+    }
+
+    private Block Scale(double reduction, double width) => Block.Text($"{Wording.ScaleOf(reduction)}. Dimensions in mm.", width, Height);
+
+    private IEnumerable<FlowItem> Rest()
+    {
+        var (bench, work, caution) = (new BenchBlocks(Modification, Height), new WorkBlocks(Modification.Steps, Height), Height * 0.9);
+        return
+        [
+            .. Section("Warnings", Blocks.Warnings(Column)),
+            .. Section("Check by rule before cutting", bench.Checks(Column)),
+            .. Section("Values used: confirm, then tick", [.. Blocks.ValueTables(Column, toConfirm: true).SelectMany(t => FlowItem.Table(t.Columns, t.Rows, Height, Height * 1.2))]),
+            .. Section("Material", bench.CutList(Column)),
+            .. Section("Cutting", new PlanBlocks(Modification, Height).Summary(Column)),
+            .. Section("Parts of the jig", PartList.Of(Modification, Column, Height)),
+            .. Section("Bends, in this order", Bends()),
+            .. Section("Welding", [.. Blocks.JoiningParagraphs(Column).Select(b => new FlowItem(b, Height * 0.75))]),
+            .. Section("The curved panel", Blocks.Panels(Column)),
+            .. Section("The work in order", [.. work.Of(Column).Select(b => new FlowItem(b, Height * 0.75))]),
+            .. Section("Cautions all the while", [.. work.Others(Modification.Cautions).Select(c => new FlowItem(OneCaution(c), caution))]),
+        ];
+    }
+
+    private Block OneCaution(Caution caution) => new CoverBlocks(Modification with { Cautions = [caution] }, Height).Cautions(Column, columns: 1);
+
+    private ImmutableArray<FlowItem> Bends()
+    {
+        var (columns, rows) = Blocks.BendTable(Column);
+        return rows.IsEmpty ? [] :
+        [
+            .. FlowItem.Table(columns, rows, Height, 0),
+            new(Block.Text(Wording.PencilOnly, Column, Height), Height * 0.8),
+            new(EdgeViews.Of(Modification.Pieces, Column, Height), Height * 0.8),
+        ];
+    }
+
+    private IEnumerable<FlowItem> Section(string title, Block content) => Section(title, [new FlowItem(content, 0)]);
+
+    private IEnumerable<FlowItem> Section(string title, ImmutableArray<FlowItem> content) => FlowItem.Section(title, Height, content);
+}
