@@ -22,11 +22,12 @@ public sealed class Job
         Modification modification,
         Hand measuredOn,
         ShopTables shop,
-        Paper paper,
+        PrintSetup printing,
         string cutter,
         CancellationToken cancellation)
     {
-        (Request, Profile, Modification, MeasuredOn, Paper, Cutter) = (request, profile, modification, measuredOn, paper, cutter);
+        (Request, Profile, Modification, MeasuredOn, Printing, Cutter) = (request, profile, modification, measuredOn, printing, cutter);
+        Template = TemplateSheet.Of(modification, printing);
         var files = ImmutableArray.CreateBuilder<NamedBytes>();
         foreach (var file in Drawn(shop))
         {
@@ -41,7 +42,14 @@ public sealed class Job
     public Profile Profile { get; }
     public Modification Modification { get; }
     public Hand MeasuredOn { get; }
-    public Paper Paper { get; }
+
+    /// <summary>How it is printed.</summary>
+    public PrintSetup Printing { get; }
+
+    public Paper Paper => Printing.Paper;
+
+    /// <summary>The paper template, and how each piece lies on its pages.</summary>
+    public TemplateSheet Template { get; }
 
     /// <summary>Name of what cuts the pieces, or <c>none</c>; empty where nobody has said.</summary>
     public string Cutter { get; }
@@ -62,8 +70,7 @@ public sealed class Job
 
     private IEnumerable<NamedBytes> Drawn(ShopTables shop)
     {
-        var template = TemplateSheet.Of(Modification, Paper, shop.Overlap);
-        yield return new("template.pdf", $"paper template, full size, {Pages(template)} of {Paper.Name}", Bytes(PdfWriter.Write(template)));
+        yield return new("template.pdf", $"paper template, full size, {Pages(Template.Document)} of {Paper.Name}{Printed}", Bytes(PdfWriter.Write(Template.Document)));
         foreach (var piece in Modification.Pieces.Where(IsCut))
         {
             var cut = CutSheet.Of(Modification, piece);
@@ -74,10 +81,16 @@ public sealed class Job
         var preview = Preview.Of(Modification);
         yield return new("preview.svg", "picture, any size", Bytes(SvgWriter.Write(preview, Modification.Title, PreviewMargin)));
         yield return new("preview.png", $"picture, {PreviewWidth} pixels wide", Bytes(PngWriter.Write(preview, PreviewWidth, PreviewMargin)));
-        var sheet = JobSheet.Of(Modification, Paper);
-        var work = $"the work in order and the distances to check, {Pages(sheet)} of {Paper.Name}";
+        // Nobody takes a roll to the bench.
+        var paper = Paper.IsRoll ? shop.UsualPaper.AsSheet() : Paper;
+        var sheet = JobSheet.Of(Modification, paper);
+        var work = $"the work in order and the distances to check, {Pages(sheet)} of {paper.Name}";
         yield return new("job-sheet.pdf", work, Bytes(PdfWriter.Write(sheet)));
     }
+
+    private string Printed => string.Concat(
+        Template.Layings.Where(l => l.InWords.Length > 0).Select(l => Modification.Pieces.Length == 1 ? $", {l.InWords}" : $", {l.Title} {l.InWords}"))
+        + (Printing.Printer.IsCorrected ? $", corrected for {Printing.Printer.Name}" : "");
 
     private static string KerfOf(CutPlan plan) => plan.IsNone ? ""
         : plan.Cutter.Compensates ? $", for the {plan.Cutter.Title}, which allows for its kerf"

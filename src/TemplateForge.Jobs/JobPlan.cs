@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
-using TemplateForge.Drawing;
 using TemplateForge.Fabrication;
 using TemplateForge.Notation;
 using TemplateForge.Profiles;
+using TemplateForge.Sheets;
 using TemplateForge.Shop;
 
 namespace TemplateForge.Jobs;
@@ -14,13 +14,13 @@ public sealed class JobPlan
     private readonly JobRequest request;
     private readonly ShopTables shop;
     private readonly Hand measuredOn;
-    private readonly Paper paper;
+    private readonly PrintSetup printing;
     private readonly string cutter;
 
     private JobPlan(
-        JobRequest request, ShopTables shop, Profile profile, Hand measuredOn, Paper paper, string cutter, ImmutableArray<Modification> modifications)
+        JobRequest request, ShopTables shop, Profile profile, Hand measuredOn, PrintSetup printing, string cutter, ImmutableArray<Modification> modifications)
     {
-        (this.request, this.shop, this.measuredOn, this.paper, this.cutter) = (request, shop, measuredOn, paper, cutter);
+        (this.request, this.shop, this.measuredOn, this.printing, this.cutter) = (request, shop, measuredOn, printing, cutter);
         (Profile, Modifications) = (profile, modifications);
     }
 
@@ -37,15 +37,15 @@ public sealed class JobPlan
     {
         plan = null;
         if (!ShopReader.TryRead(request.ShopFiles, complaints, out var shop)) return false;
-        var paperIsKnown = TryChoosePaper(request.Paper, shop, complaints, out var paper);
+        var printingIsKnown = ChosenPrinting.TryChoose(request, shop, complaints, out var printing);
         var cutterIsKnown = ChosenCutter.TryChoose(request, shop, complaints, out var cutter);
         if (!Profile.TryRead(request.Profile, shop, complaints, out var profile)) return false;
         var handsAreKnown = TryChooseHands(request, profile, complaints, out var hands, out var measuredOn);
         // Tried even where something is wrong already, so that what is wrong with the values is told as well.
         if (!TryMakeModifications(profile, request.Settings, hands, measuredOn, complaints, out var modifications)) return false;
-        if (!paperIsKnown || !handsAreKnown || !cutterIsKnown) return false;
+        if (!printingIsKnown || !handsAreKnown || !cutterIsKnown) return false;
         if (!TryPlanCuts(cutter!, ref modifications, complaints)) return false;
-        plan = new(request, shop, profile, measuredOn, paper!, cutter!.Recorded, modifications);
+        plan = new(request, shop, profile, measuredOn, printing!, cutter!.Recorded, modifications);
         return true;
     }
 
@@ -53,7 +53,7 @@ public sealed class JobPlan
     /// <param name="cancellation">Stops the work between two drawings.</param>
     /// <exception cref="OperationCanceledException">The work was stopped.</exception>
     public JobSet Drawn(CancellationToken cancellation) =>
-        new([.. Modifications.Select(modification => new Job(request, Profile, modification, measuredOn, shop, paper, cutter, cancellation))]);
+        new([.. Modifications.Select(modification => new Job(request, Profile, modification, measuredOn, shop, printing, cutter, cancellation))]);
 
     private static bool TryPlanCuts(ChosenCutter cutter, ref ImmutableArray<Modification> modifications, ICollection<Complaint> complaints)
     {
@@ -65,13 +65,6 @@ public sealed class JobPlan
         if (found.Count > 0) return false;
         modifications = planned.ToImmutable();
         return true;
-    }
-
-    private static bool TryChoosePaper(Choice choice, ShopTables shop, ICollection<Complaint> complaints, [MaybeNullWhen(false)] out Paper paper)
-    {
-        paper = choice.IsMade ? shop.Papers.FirstOrDefault(p => p.Name == choice.Word) : shop.UsualPaper;
-        if (paper is null) complaints.Add(Wordings.UnknownPaper(choice, shop.Papers.Select(p => p.Name)));
-        return paper is not null;
     }
 
     private static bool TryChooseHands(

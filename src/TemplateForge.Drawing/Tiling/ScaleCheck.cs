@@ -4,11 +4,13 @@ using TemplateForge.Geometry;
 
 namespace TemplateForge.Drawing;
 
-/// <summary>A line of a known length that is measured on every printed page before anything is marked from it.</summary>
+/// <summary>A line of a known length in millimetres and inches that is measured on every printed page before anything is marked from it.</summary>
 internal sealed record ScaleCheck(double Length, ImmutableArray<Mark> Lines, ImmutableArray<Mark> Lettering)
 {
     private const double Step = 50;
     private const double Longest = 200;
+    private const int LongestInches = 8;
+    private const double Inch = 25.4;
     private const double EndTick = 2;
     private const double TextHeight = 2.2;
     private const double TickBox = 3;
@@ -27,18 +29,18 @@ internal sealed record ScaleCheck(double Length, ImmutableArray<Mark> Lines, Imm
     private static ScaleCheck Of(Point start, Angle turn, double room, double length)
     {
         var place = Placement.Turned(turn, Point.Origin).Then(Placement.Moved(start - Point.Origin));
+        var inches = Math.Min(LongestInches, (int)(room / Inch));
         var text = string.Create(CultureInfo.InvariantCulture,
-            $"{length} mm: measure before use; if it is not, print again at 100 % (no fit to page)");
+            $"{length} mm: measure before use (lower ticks {inches} in); if it is wrong, print again at 100 %, no fit to page");
         var (boxAt, words) = (EndTick + Clear, "measured");
         var boxed = TickBox + Clear + Alphabet.Width(words, TextHeight);
         var height = Furniture.HeightThatFits(text, room - boxed - 4 * Clear, TextHeight);
         var boxX = Math.Min(room - boxed, Alphabet.Width(text, height) + 4 * Clear);
+        // Millimetres above the line, inches below it, as on a rule.
         var lines = new List<Mark> { Line(0, 0, length, 0) };
-        for (var x = 0; x <= length; x += 10)
-        {
-            var tick = x == 0 || x == (int)length ? EndTick : x % (int)Step == 0 ? EndTick * 0.6 : EndTick * 0.3;
-            lines.Add(Line(x, -tick, x, tick));
-        }
+        if (inches * Inch > length) lines.Add(Line(length, 0, inches * Inch, 0));
+        for (var x = 0; x <= length; x += 10) lines.Add(Line(x, 0, x, EndTick * (x == 0 || x == (int)length ? 1 : x % (int)Step == 0 ? 0.6 : 0.3)));
+        for (var i = 0; i <= inches; i++) lines.Add(Line(i * Inch, 0, i * Inch, -EndTick * (i == 0 || i == inches ? 1 : 0.4)));
         Point[] box = [new(boxX, boxAt), new(boxX + TickBox, boxAt), new(boxX + TickBox, boxAt + TickBox), new(boxX, boxAt + TickBox)];
         lines.Add(new ClosedStroke(new(Enumerable.Range(0, 4).Select(i => Segment.Line(box[i], box[(i + 1) % 4])))));
         return new(
