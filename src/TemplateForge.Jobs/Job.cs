@@ -83,7 +83,8 @@ public sealed class Job
         yield return new("preview.png", $"picture, {PreviewWidth} pixels wide", Bytes(PngWriter.Write(preview, PreviewWidth, PreviewMargin)));
         // Nobody takes a roll to the bench.
         var paper = Paper.IsRoll ? shop.UsualPaper.AsSheet() : Paper;
-        var sheet = JobSheet.Of(Modification, paper);
+        var sheet = JobSheet.Of(Modification, SmallPaper.LaidOutOn(paper));
+        sheet = sheet with { Pages = [.. sheet.Pages.Select(p => SmallPaper.Printed(p, paper))] };
         var work = $"the work in order and the distances to check, {Pages(sheet)} of {paper.Name}";
         yield return new("job-sheet.pdf", work, Bytes(PdfWriter.Write(sheet)));
     }

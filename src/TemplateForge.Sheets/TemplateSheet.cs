@@ -36,7 +36,7 @@ public sealed record TemplateSheet(Document Document, ImmutableArray<Laying> Lay
             modification.Title,
             $"{Wording.ProfileOf(modification)}, {Wording.HandOf(modification)}",
             [
-                .. CoverPages(modification, setup, templates).Select(setup.Corrected),
+                .. CoverPages(modification, setup, templates).Select(p => setup.Corrected(SmallPaper.Printed(p, setup.Room.AsSheet()))),
                 .. templates.SelectMany(t => t.Pages(modification, setup)).Select(setup.Corrected),
             ]);
         return new(document, [.. templates.Select(t => new Laying(t.Piece.Name, t.Piece.Title, t.Laid.Turn, t.Plan.Tiles.Length, t.PagesSaved))]);
@@ -44,7 +44,7 @@ public sealed record TemplateSheet(Document Document, ImmutableArray<Laying> Lay
 
     private static IEnumerable<Page> CoverPages(Modification modification, PrintSetup setup, ImmutableArray<PieceTemplate> templates)
     {
-        var paper = setup.Room.AsSheet();
+        var paper = SmallPaper.LaidOutOn(setup.Room.AsSheet());
         var blocks = new CoverBlocks(modification, Text);
         var frame = new Box(Point.Origin, new(paper.Width, paper.Height)).Grown(-paper.Margin - 4);
         var columns = PageFlow.Columns(frame, LeastColumn, Gap * 1.5);
