@@ -3,6 +3,8 @@ using TemplateForge.Drawing;
 using TemplateForge.Fabrication;
 using TemplateForge.Geometry;
 using TemplateForge.Testing;
+using UglyToad.PdfPig;
+using UglyToad.PdfPig.Core;
 
 namespace TemplateForge.Sheets.Tests;
 
@@ -162,6 +164,36 @@ public class PaperTests
                 Assert.Contains("2026-11-28", words, StringComparison.Ordinal);
             }
         }
+    }
+
+    [Fact]
+    public void The_scale_checks_of_a_corrected_page_are_right_once_its_printer_has_erred()
+    {
+        // A printer that makes x 0.6 % shorter and y 0.4 % longer, and leans by 0.1 %; its coupon by Pythagoras.
+        Point Prints(Point p) => new(0.994 * p.X + 0.001 * p.Y, 1.004 * p.Y);
+        double Apart(Point a, Point b) => Prints(a).DistanceTo(Prints(b));
+        Point a = Point.Origin, b = new(170, 0), c = new(170, 250), d = new(0, 250);
+        var error = PrinterError.Of(new(170, 250, Apart(a, b), Apart(a, d), Apart(a, c), Apart(d, b)));
+        var made = Make(Strip(100, 60, Angle.Zero), new(Cases.A4 with { Lay = PaperLay.Upright }, 12) { Printer = new("office-laser", error, "2026-11-28") });
+        var page = Tiles(made).Single();
+        using var pdf = PdfDocument.Open(PdfWriter.Write(made.Document with { Pages = [page] }));
+        var lines = pdf.GetPage(1).Paths.SelectMany(p => p).SelectMany(p => p.Commands).OfType<PdfSubpath.Line>()
+            .Select(l => (From: Prints(new(l.From.X * 25.4 / 72, l.From.Y * 25.4 / 72)), To: Prints(new(l.To.X * 25.4 / 72, l.To.Y * 25.4 / 72))))
+            .Select(l => l.To - l.From).ToList();
+        foreach (var check in Printed.On(page).Where(p => p.Layer == "SCALE-CHECK").SelectMany(p => p.Segments).Where(s => s.Length > 90))
+            Assert.Contains(lines, l => Math.Abs(l.Length - check.Length) < 0.02 && Math.Abs(l.Unit.Dot(check.StartDirection)) > 0.9999);
+    }
+
+    [Fact]
+    public void A_seam_is_kept_off_a_datum_that_would_lie_in_the_middle_of_it()
+    {
+        // Two pages beside each other, whose seam would run through the middle of the strip.
+        var piece = Strip(330, 60, Angle.Zero) with { Datums = [new("A", new(0, 0), 8), new("B", new(100, 0), 8)] };
+        var laid = LaidPiece.Of(piece, 1, A4 with { Turn = TurnWish.None }, out _);
+        Assert.Equal(2, laid.Plan.Tiles.Length);
+        var seam = Assert.Single(laid.Plan.Seams);
+        var strip = Box.Around([seam.Start, seam.End + seam.Inwards * seam.Overlap]);
+        Assert.All(piece.Datums, d => Assert.False(strip.Touches(new Box(d.At, d.At).Grown(PieceLines.Reach(d, 1))), $"{d.Label} lies in the seam at {seam.Start}"));
     }
 
     [Fact]

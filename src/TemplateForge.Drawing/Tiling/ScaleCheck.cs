@@ -13,6 +13,7 @@ internal sealed record ScaleCheck(double Length, ImmutableArray<Mark> Lines, Imm
     private const double Inch = 25.4;
     private const double EndTick = 2;
     private const double TextHeight = 2.2;
+    private const double LeastHeight = 1.8;
     private const double TickBox = 3;
     private const double Clear = 1;
 
@@ -30,10 +31,9 @@ internal sealed record ScaleCheck(double Length, ImmutableArray<Mark> Lines, Imm
     {
         var place = Placement.Turned(turn, Point.Origin).Then(Placement.Moved(start - Point.Origin));
         var inches = Math.Min(LongestInches, (int)(room / Inch));
-        var text = string.Create(CultureInfo.InvariantCulture,
-            $"{length} mm: measure before use (lower ticks {inches} in); if it is wrong, print again at 100 %, no fit to page");
         var (boxAt, words) = (EndTick + Clear, "measured");
         var boxed = TickBox + Clear + Alphabet.Width(words, TextHeight);
+        var text = Said(length, inches, room - boxed - 4 * Clear);
         var height = Furniture.HeightThatFits(text, room - boxed - 4 * Clear, TextHeight);
         var boxX = Math.Min(room - boxed, Alphabet.Width(text, height) + 4 * Clear);
         // Millimetres above the line, inches below it, as on a rule.
@@ -50,6 +50,20 @@ internal sealed record ScaleCheck(double Length, ImmutableArray<Mark> Lines, Imm
                 new Lettering(text, place.Of(new Point(0, boxAt)), height, turn, Anchor.BaseStart),
                 new Lettering(words, place.Of(new Point(boxX + TickBox + Clear, boxAt)), TextHeight, turn, Anchor.BaseStart),
             ]);
+    }
+
+    // As much as can be read on a strip of this length; the cover says all of it.
+    private static string Said(double length, int inches, double room)
+    {
+        ImmutableArray<string> texts =
+        [
+            Text("(lower ticks {1} in); if it is wrong, print again at 100 %, no fit to page"),
+            Text("({1} in below); if wrong: 100 %, no fit to page"),
+            Text("({1} in below)"),
+        ];
+        return texts.FirstOrDefault(t => Alphabet.Width(t, LeastHeight) <= room, texts[^1]);
+
+        string Text(string rest) => string.Format(CultureInfo.InvariantCulture, "{0} mm: measure before use " + rest, length, inches);
     }
 
     private static OpenStroke Line(double x0, double y0, double x1, double y1) => new(Path.Line(new(x0, y0), new(x1, y1)));

@@ -10,16 +10,27 @@ public static class CouponSheet
 {
     private const double Text = 3;
     private const double Clear = 12;
+
+    // Two coupons of one paper never differ by less than a printer may err: margins may have changed since one was printed.
     private const double Step = 10;
+    private const double LongStep = 50;
+    private const double Long = 400;
+
     private const double Arm = 5;
     private const double Stub = 25;
     private const double Letter = 5;
 
-    /// <summary>How far apart its crosses are, in mm: whole tens, as far as the paper has room.</summary>
+    /// <summary>How far apart its crosses are, in mm: whole tens, from 400 mm on whole fifties, as far as the paper has room.</summary>
     public static (double Level, double Upright) Drawn(Paper paper)
     {
         var room = Printable(paper);
-        return (Math.Floor((room.Width - 2 * Clear) / Step) * Step, Math.Floor((room.Height - 2 * Clear) / Step) * Step);
+        return (Fitting(room.Width), Fitting(room.Height));
+
+        static double Fitting(double side)
+        {
+            var step = side - 2 * Clear >= Long ? LongStep : Step;
+            return Math.Floor((side - 2 * Clear) / step) * step;
+        }
     }
 
     /// <param name="printer">Name of the printer.</param>

@@ -53,7 +53,7 @@ public class PaperTests
 
     // ISO 216 (A5 to A0), ANSI/ASME Y14.1 and the architects' sizes, in mm.
     [Theory]
-    [InlineData(148, 210, 100, 4)] // an A5: 119 wide beside strip and margins
+    [InlineData(148, 210, 100, 3)] // an A5: 100 wide beside strips, margins and the map
     [InlineData(841, 1189, 200, 8)]
     [InlineData(215.9, 279.4, 150, 6)]
     [InlineData(914.4, 1219.2, 200, 8)]
@@ -66,5 +66,17 @@ public class PaperTests
         Assert.Equal(Enumerable.Range(0, inches + 1).Select(i => Math.Round(i * 25.4, 9)), below.Select(x => Math.Round(x, 9)));
         var above = lines.Where(l => l.Start.X == l.End.X && l.Start.Y == start.Y && l.End.Y > start.Y).Select(l => Math.Round(l.Start.X - start.X, 9));
         Assert.Equal(Enumerable.Range(0, (int)level / 10 + 1).Select(i => i * 10.0), above);
+    }
+
+    [Theory]
+    [InlineData(148, 210)]
+    [InlineData(210, 297)]
+    [InlineData(215.9, 279.4)]
+    public void What_a_scale_check_says_can_be_read(double width, double height)
+    {
+        var plan = Plan(new Paper("any", width, height, 8), 400, 100, new(13, 20, 12));
+        var words = Furniture.Of(plan, plan.Tiles[0], "Title").Layers.SelectMany(l => l.Marks).OfType<Lettering>().Where(l => l.Text.Contains("measure before use", StringComparison.Ordinal)).ToList();
+        Assert.Equal(2, words.Count);
+        Assert.All(words, w => Assert.True(w.Height >= 1.8 - 1e-9, $"{w.Text} is {w.Height} mm high"));
     }
 }
