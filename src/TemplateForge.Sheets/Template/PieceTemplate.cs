@@ -62,7 +62,7 @@ internal sealed record PieceTemplate(Piece Piece, LaidPiece Laid, int PagesSaved
         [
             .. DemonstrationAcross.Views(modification, Plan.Paper, tile.PageWindow),
             new View(drawing, tile.ToPage, tile.PageWindow),
-            new View(Furniture.Of(Plan, tile, title), Placement.Unmoved, Plan.Paper),
+            new View(Furniture.Of(Plan, tile, title, [.. Laid.Lines.On(LineKinds.Finish), .. Laid.Lines.On(LineKinds.PanelEdge)]), Placement.Unmoved, Plan.Paper),
         ]));
     }
 
