@@ -43,6 +43,14 @@ check "the shipped profiles are sound" find "$profiles" -mindepth 2 -name '*.yam
 check "no escape codes in a pipe" sh -c "! dotnet '$program' list | grep -q \$(printf '\\033')"
 check "help has examples" sh -c "dotnet '$program' make --help | grep -qi example"
 
+check "a coupon is printed" tf coupon attic --paper letter
+mkdir own
+check "what was measured on it is entered" tf coupon attic --paper letter --level 169.7 --upright 230.3 --rising 286.1 --falling 286 --measured-on 2026-11-28 --shop own
+check "and corrected" sh -c "dotnet '$program' make hole-plug-patch --paper letter --printer attic --shop own --out attic | grep -q 'corrected for attic'"
+check "and made again from the record alone" sh -c "rm -r own; dotnet '$program' make --job attic/job.json --out attic-again"
+check "byte for byte" same attic attic-again
+check "a roll" tf make hole-plug-patch --paper "roll 610mm" --out roll
+
 # --- What is wrong: one clear message with its place, no success, nothing written ----------------------------------------------
 # refuse WHAT WORDS ARGUMENTS…: the message must hold the words.
 refuse() {
@@ -76,6 +84,11 @@ notch "less than 15 mm of panel left" "15 mm" --set panel_depth=150
 notch "a hand that is none" hand --hand third
 notch "--set without a value" name=value --set diameter
 printf 'this: is: not\n  yaml at [all\n' >broken.yaml
+refuse "a paper that is none" 500x700mm make hole-plug-patch --paper a33 --out wrong
+refuse "an overlap that holds nothing" "5 to 30 mm" make hole-plug-patch --overlap 1mm --out wrong
+refuse "a printer that nobody has" coupon make hole-plug-patch --printer attic --out wrong
+refuse "a turn that is none" anticlockwise make hole-plug-patch --turn sideways --out wrong
+refuse "a coupon printed fit to page" "fit to page" coupon attic --paper letter --level 160 --upright 216 --rising 269 --falling 269 --shop wrong
 refuse "a file that is not YAML" broken.yaml make broken.yaml --out wrong
 printf 'a: &a [x, x]\nb: &b [*a, *a]\nc: &c [*b, *b]\n' >bomb.yaml
 refuse "an alias bomb" bomb.yaml make bomb.yaml --out wrong

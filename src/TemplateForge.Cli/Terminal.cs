@@ -17,6 +17,9 @@ public sealed record Terminal
     /// <summary>The folder with the profiles and the shop's tables.</summary>
     public required string LibraryFolder { get; init; }
 
+    /// <summary>Today, where the command stands.</summary>
+    public DateOnly Today { get; init; } = DateOnly.FromDateTime(DateTime.Now);
+
     /// <summary>Whether a person looks at the output; otherwise it goes to a file or another program.</summary>
     public bool OutputIsScreen { get; init; }
 

@@ -37,6 +37,18 @@ internal static class Wordings
     public static Complaint NothingToCut(Choice file) => file.Place.Complain(
         $"'{Plain(file.Word)}' holds no lines, arcs or curves, so there is nothing to repair.", "check-dxf without --repair says what it does hold.");
 
+    public static Complaint NotAPrintersName(Choice name) => name.Place.Complain(
+        $"'{Plain(name.Word)}' cannot be the name of a printer.", "Use letters, digits, hyphens and underscores, a letter first, at most 40 characters, and not the word none.");
+
+    public static Complaint LengthMissing(Place place, string option) => place.Complain(
+        $"{option} is missing: only all four lengths together say what a printer does.", "Measure A to B, A to D, A to C and D to B, and give --level, --upright, --rising and --falling.");
+
+    public static Complaint NoFolderForCoupon(Place place, string printer, string line) => place.Complain(
+        "Nobody has said where your shop's own tables are.", $"Add --shop and the folder; or write under printers, {printer}, coupons in a printers.yaml of your own: {line}");
+
+    public static Complaint EnterByHand(Place place, string printer, string line) => place.Complain(
+        "This file cannot be changed without changing more than was asked, or has a fault of its own.", $"Write under printers, {printer}, coupons: {line}");
+
     /// <summary>Words without what would steer a terminal.</summary>
     public static string Plain(string words) => new([.. words.Select(c => char.IsControl(c) ? '?' : c)]);
 }

@@ -7,7 +7,11 @@ namespace TemplateForge.Drawing;
 public sealed record Document(string Title, string Subject, ImmutableArray<Page> Pages);
 
 /// <summary>One sheet of paper, in mm, its origin at the lower left.</summary>
-public sealed record Page(double Width, double Height, ImmutableArray<View> Views);
+public sealed record Page(double Width, double Height, ImmutableArray<View> Views)
+{
+    /// <summary>By what all of it is drawn, so that its printer's error is undone.</summary>
+    public PageCorrection Correction { get; init; } = PageCorrection.None;
+}
 
 /// <summary>A drawing as it appears on a page.</summary>
 /// <param name="Drawing">What is shown.</param>

@@ -114,35 +114,37 @@ public sealed record Piece
     public ImmutableArray<JigPart> Parts { get; init; } = [];
 
     /// <summary>This piece for the other hand: everything but its words in mirror image, left and right exchanged.</summary>
-    public Piece Mirrored()
+    public Piece Mirrored() => Mirrored(Placement.Mirrored(Point.Origin, Angle.QuarterTurn));
+
+    /// <summary>This piece turned about the origin, for a drawing that takes fewer pages so. The directions of its checks, across and
+    /// up, stay those of the piece as it was. Two mirror images make a turn by twice the angle between them.</summary>
+    public Piece Turned(Angle by) => by == Angle.Zero ? this : Mirrored().Mirrored(Placement.Mirrored(Point.Origin, Angle.QuarterTurn + by / 2));
+
+    private Piece Mirrored(Placement mirror) => this with
     {
-        var mirror = Placement.Mirrored(Point.Origin, Angle.QuarterTurn);
-        return this with
-        {
-            Shape = Shape.Placed(mirror),
-            Before = Before.Placed(mirror),
-            Edges = [.. Edges.Select(e => e.Placed(mirror))],
-            Arrows = [.. Arrows.Select(a => a with { Direction = mirror.Of(Vector.Polar(1, a.Direction)).Direction })],
-            Datums = [.. Datums.Select(d => d with { At = mirror.Of(d.At) })],
-            CentreLines = [.. CentreLines.Select(c => c with { From = mirror.Of(c.From), To = mirror.Of(c.To) })],
-            GuideLines = [.. GuideLines.Select(g => g with { Along = g.Along.Placed(mirror) })],
-            ScribeLines = [.. ScribeLines.Select(l => l.Placed(mirror))],
-            Generators = [.. Generators.Select(g => g with { Along = g.Along.Placed(mirror) })],
-            EdgeNames = [.. EdgeNames.Select(e => e.Mirrored(mirror))],
-            BendLines = [.. BendLines.Select(b => b.Mirrored(mirror))],
-            CurvedBends = [.. CurvedBends.Select(b => b.Mirrored(mirror))],
-            Warnings = [.. Warnings.Select(w => w with { At = mirror.Of(w.At) })],
-            Tacks = [.. Tacks.Select(t => t with { At = mirror.Of(t.At) })],
-            WeldSeams = [.. WeldSeams.Select(s => s.Placed(mirror))],
-            ZincStrips = [.. ZincStrips.Select(z => z.Placed(mirror))],
-            Checks = [.. Checks.Select(c => c with { From = mirror.Of(c.From), To = mirror.Of(c.To) })],
-            Dimensions = [.. Dimensions.Select(d => d with { From = mirror.Of(d.From), To = mirror.Of(d.To) })],
-            Labels = [.. Labels.Select(l => l with { At = mirror.Of(l.At) })],
-            Cutting = Cutting with { TabsAt = [.. Cutting.TabsAt.Select(mirror.Of)] },
-            Planned = CutPlan.None,
-            MarkedArrows = [.. MarkedArrows.Select(a => a.Mirrored(mirror))],
-        };
-    }
+        Shape = Shape.Placed(mirror),
+        Before = Before.Placed(mirror),
+        Edges = [.. Edges.Select(e => e.Placed(mirror))],
+        Arrows = [.. Arrows.Select(a => a with { Direction = mirror.Of(Vector.Polar(1, a.Direction)).Direction })],
+        Datums = [.. Datums.Select(d => d with { At = mirror.Of(d.At) })],
+        CentreLines = [.. CentreLines.Select(c => c with { From = mirror.Of(c.From), To = mirror.Of(c.To) })],
+        GuideLines = [.. GuideLines.Select(g => g with { Along = g.Along.Placed(mirror) })],
+        ScribeLines = [.. ScribeLines.Select(l => l.Placed(mirror))],
+        Generators = [.. Generators.Select(g => g with { Along = g.Along.Placed(mirror) })],
+        EdgeNames = [.. EdgeNames.Select(e => e.Mirrored(mirror))],
+        BendLines = [.. BendLines.Select(b => b.Mirrored(mirror))],
+        CurvedBends = [.. CurvedBends.Select(b => b.Mirrored(mirror))],
+        Warnings = [.. Warnings.Select(w => w with { At = mirror.Of(w.At) })],
+        Tacks = [.. Tacks.Select(t => t with { At = mirror.Of(t.At) })],
+        WeldSeams = [.. WeldSeams.Select(s => s.Placed(mirror))],
+        ZincStrips = [.. ZincStrips.Select(z => z.Placed(mirror))],
+        Checks = [.. Checks.Select(c => c with { From = mirror.Of(c.From), To = mirror.Of(c.To) })],
+        Dimensions = [.. Dimensions.Select(d => d with { From = mirror.Of(d.From), To = mirror.Of(d.To) })],
+        Labels = [.. Labels.Select(l => l with { At = mirror.Of(l.At) })],
+        Cutting = Cutting with { TabsAt = [.. Cutting.TabsAt.Select(mirror.Of)] },
+        Planned = CutPlan.None,
+        MarkedArrows = [.. MarkedArrows.Select(a => a.Mirrored(mirror))],
+    };
 }
 
 /// <summary>How a piece comes to be.</summary>

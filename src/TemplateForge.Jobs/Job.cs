@@ -22,12 +22,13 @@ public sealed class Job
         Modification modification,
         Hand measuredOn,
         ShopTables shop,
-        Paper paper,
+        PrintSetup printing,
         string cutter,
         DxfFormat dxf,
         CancellationToken cancellation)
     {
-        (Request, Profile, Modification, MeasuredOn, Paper, Cutter, Dxf) = (request, profile, modification, measuredOn, paper, cutter, dxf);
+        (Request, Profile, Modification, MeasuredOn, Printing, Cutter, Dxf) = (request, profile, modification, measuredOn, printing, cutter, dxf);
+        Template = TemplateSheet.Of(modification, printing);
         var files = ImmutableArray.CreateBuilder<NamedBytes>();
         foreach (var file in Drawn(shop))
         {
@@ -42,7 +43,14 @@ public sealed class Job
     public Profile Profile { get; }
     public Modification Modification { get; }
     public Hand MeasuredOn { get; }
-    public Paper Paper { get; }
+
+    /// <summary>How it is printed.</summary>
+    public PrintSetup Printing { get; }
+
+    public Paper Paper => Printing.Paper;
+
+    /// <summary>The paper template, and how each piece lies on its pages.</summary>
+    public TemplateSheet Template { get; }
 
     /// <summary>Name of what cuts the pieces, or <c>none</c>; empty where nobody has said.</summary>
     public string Cutter { get; }
@@ -66,8 +74,7 @@ public sealed class Job
 
     private IEnumerable<NamedBytes> Drawn(ShopTables shop)
     {
-        var template = TemplateSheet.Of(Modification, Paper, shop.Overlap);
-        yield return new("template.pdf", $"paper template, full size, {Pages(template)} of {Paper.Name}", Bytes(PdfWriter.Write(template)));
+        yield return new("template.pdf", $"paper template, full size, {Pages(Template.Document)} of {Paper.Name}{Printed}", Bytes(PdfWriter.Write(Template.Document)));
         foreach (var piece in Modification.Pieces.Where(IsCut))
         {
             var cut = CutSheet.Of(Modification, piece, Dxf.Unit.Name);
@@ -86,6 +93,10 @@ public sealed class Job
     }
 
     private string OtherThanUsual => Dxf == DxfFormat.Usual ? "" : $", {Dxf.Release} in {(Dxf.Unit == DxfUnit.Inch ? "inches" : "mm")}";
+
+    private string Printed => string.Concat(
+        Template.Layings.Where(l => l.InWords.Length > 0).Select(l => Modification.Pieces.Length == 1 ? $", {l.InWords}" : $", {l.Title} {l.InWords}"))
+        + (Printing.Printer.IsCorrected ? $", corrected for {Printing.Printer.Name}" : "");
 
     private static string KerfOf(CutPlan plan) => plan.IsNone ? ""
         : plan.Cutter.Compensates ? $", for the {plan.Cutter.Title}, which allows for its kerf"

@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
-using TemplateForge.Drawing;
 using TemplateForge.Fabrication;
 using TemplateForge.Notation;
 using TemplateForge.Profiles;
+using TemplateForge.Sheets;
 using TemplateForge.Shop;
 
 namespace TemplateForge.Jobs;
@@ -14,14 +14,14 @@ public sealed class JobPlan
     private readonly JobRequest request;
     private readonly ShopTables shop;
     private readonly Hand measuredOn;
-    private readonly Paper paper;
+    private readonly PrintSetup printing;
     private readonly string cutter;
     private readonly DxfFormat dxf;
 
     private JobPlan(
-        JobRequest request, ShopTables shop, Profile profile, Hand measuredOn, Paper paper, string cutter, DxfFormat dxf, ImmutableArray<Modification> modifications)
+        JobRequest request, ShopTables shop, Profile profile, Hand measuredOn, PrintSetup printing, string cutter, DxfFormat dxf, ImmutableArray<Modification> modifications)
     {
-        (this.request, this.shop, this.measuredOn, this.paper, this.cutter, this.dxf) = (request, shop, measuredOn, paper, cutter, dxf);
+        (this.request, this.shop, this.measuredOn, this.printing, this.cutter, this.dxf) = (request, shop, measuredOn, printing, cutter, dxf);
         (Profile, Modifications) = (profile, modifications);
     }
 
@@ -38,7 +38,7 @@ public sealed class JobPlan
     {
         plan = null;
         if (!ShopReader.TryRead(request.ShopFiles, complaints, out var shop)) return false;
-        var paperIsKnown = TryChoosePaper(request.Paper, shop, complaints, out var paper);
+        var printingIsKnown = ChosenPrinting.TryChoose(request, shop, complaints, out var printing);
         var dxfIsKnown = TryChooseDxf(request.Dxf, shop, complaints, out var dxf);
         var cutterIsKnown = ChosenCutter.TryChoose(request, shop, complaints, out var cutter);
         if (!Profile.TryRead(request.Profile, shop, complaints, out var profile)) return false;
@@ -52,9 +52,9 @@ public sealed class JobPlan
             complaints.Add(Wordings.NotAlike(request.Hand, profile.Name));
             return false;
         }
-        if (!paperIsKnown || !handsAreKnown || !cutterIsKnown || !dxfIsKnown) return false;
+        if (!printingIsKnown || !handsAreKnown || !cutterIsKnown || !dxfIsKnown) return false;
         if (!TryPlanCuts(cutter!, ref modifications, complaints)) return false;
-        plan = new(request, shop, profile, measuredOn, paper!, cutter!.Recorded, dxf!, modifications);
+        plan = new(request, shop, profile, measuredOn, printing!, cutter!.Recorded, dxf!, modifications);
         return true;
     }
 
@@ -62,7 +62,7 @@ public sealed class JobPlan
     /// <param name="cancellation">Stops the work between two drawings.</param>
     /// <exception cref="OperationCanceledException">The work was stopped.</exception>
     public JobSet Drawn(CancellationToken cancellation) =>
-        new([.. Modifications.Select(modification => new Job(request, Profile, modification, measuredOn, shop, paper, cutter, dxf, cancellation))]);
+        new([.. Modifications.Select(modification => new Job(request, Profile, modification, measuredOn, shop, printing, cutter, dxf, cancellation))]);
 
     private static bool TryPlanCuts(ChosenCutter cutter, ref ImmutableArray<Modification> modifications, ICollection<Complaint> complaints)
     {
@@ -74,13 +74,6 @@ public sealed class JobPlan
         if (found.Count > 0) return false;
         modifications = planned.ToImmutable();
         return true;
-    }
-
-    private static bool TryChoosePaper(Choice choice, ShopTables shop, ICollection<Complaint> complaints, [MaybeNullWhen(false)] out Paper paper)
-    {
-        paper = choice.IsMade ? shop.Papers.FirstOrDefault(p => p.Name == choice.Word) : shop.UsualPaper;
-        if (paper is null) complaints.Add(Wordings.UnknownPaper(choice, shop.Papers.Select(p => p.Name)));
-        return paper is not null;
     }
 
     private static bool TryChooseDxf(Choice choice, ShopTables shop, ICollection<Complaint> complaints, [MaybeNullWhen(false)] out DxfFormat dxf)

@@ -18,8 +18,20 @@ public sealed record JobRequest
     /// <summary>The hand on which the values were measured; open for the hand that the profile is drawn for.</summary>
     public Choice MeasuredOn { get; init; }
 
-    /// <summary>A name from the shop's table of papers; open for what is usually in the printer.</summary>
+    /// <summary>A name from the shop's table of papers, a size as 500x700mm, or a roll as "roll 610mm"; open for what is usually in the printer.</summary>
     public Choice Paper { get; init; }
+
+    /// <summary>How far neighbouring pages lie over each other; open for the shop's habit.</summary>
+    public Choice Overlap { get; init; }
+
+    /// <summary>A name from the shop's table of printers, or <c>none</c>; open for the one that it usually prints with, if any.</summary>
+    public Choice Printer { get; init; }
+
+    /// <summary><c>fewest</c>, <c>none</c> or degrees anticlockwise; open for the fewest pages.</summary>
+    public Choice Turn { get; init; }
+
+    /// <summary>How wide the lines to work to are; open for the shop's habit.</summary>
+    public Choice Line { get; init; }
 
     /// <summary>A name from the shop's table of cutters, or <c>none</c>; open for the one that the shop usually cuts with, if any.</summary>
     public Choice Cutter { get; init; }

@@ -10,9 +10,6 @@ internal static partial class Wordings
 {
     // Choices
 
-    public static Complaint UnknownPaper(Choice paper, IEnumerable<string> known) => paper.Place.Complain(
-        $"There is no paper called {Quoted(paper.Word)} in the shop's table.", Nearest(paper.Word, known));
-
     public static Complaint UnknownHand(Choice hand, IEnumerable<string> known) => hand.Place.Complain(
         $"{Quoted(hand.Word)} is not a hand.", Nearest(hand.Word, known));
 

@@ -30,6 +30,8 @@ internal static class LineKinds
     public static LineKind FinishedEdge { get; } = new("FINISHED-EDGE", Pen.Solid(0.18, Grey), "");
     public static LineKind Drill { get; } = new("DRILL", Pen.Solid(0.25, Colour.Black), "");
     public static LineKind Pierce { get; } = new("PIERCE", Pen.Solid(0.25, Colour.Black), "");
+    public static LineKind SeamCheck { get; } = new("SEAM-CHECK", Pen.Solid(0.2, Colour.Black), "");
+    public static LineKind Flap { get; } = new("FLAP", Pen.Solid(0.25, Colour.Black), "flap: cut round it, fold it back along the panel edge, hook it over");
     public static LineKind Dimension { get; } = new("DIMENSION", Pen.Solid(0.18, Colour.Black), "distance to check by rule, in mm");
     public static LineKind Frame { get; } = new("FRAME", Pen.Solid(0.18, Colour.Black), "");
     public static LineKind Note { get; } = new("NOTE", Pen.Solid(0.22, Colour.Black), "");
@@ -57,7 +59,19 @@ internal static class LineKinds
 
     public static ImmutableArray<LineKind> InOrder { get; } =
     [
-        Demonstration, Shade, Waste, CentreLine, Guide, Break, Move, FinishedEdge, Drill, Pierce, Dimension, Frame, Warning, Arrow, Note, Heading, BendTangent, Sight,
+        Demonstration, Shade, Waste, CentreLine, Guide, Break, Move, FinishedEdge, Drill, Pierce, SeamCheck, Flap, Dimension, Frame, Warning, Arrow, Note, Heading, BendTangent, Sight,
         Generator, WeldRun, Tack, Datum, PanelEdge, Bend, Scribe, PlateLettering, RoughCut, Finish,
     ];
+
+    /// <summary>The drawing with lines to work to as wide as the shop likes them, and none of the thinner ones wider than they.</summary>
+    /// <param name="drawing">As it is drawn usually.</param>
+    /// <param name="line">Width in mm of the lines to work to.</param>
+    public static LineDrawing WithLines(this LineDrawing drawing, double line) => line == LineWidth.Usual
+        ? drawing
+        : new([.. drawing.Layers.Select(l => l with { Pen = l.Pen with { Width = WidthOf(l, line) } })]);
+
+    private static double WidthOf(Layer layer, double line) =>
+        layer.Name == Demonstration.Layer || layer.Name == Heading.Layer ? layer.Pen.Width
+        : layer.Pen.Width >= LineWidth.Usual ? line
+        : Math.Min(layer.Pen.Width, line);
 }

@@ -18,13 +18,17 @@ public static class ShopReader
     private const string Fasteners = "fasteners.yaml";
     private const string Steps = "steps.yaml";
     private const string Jigs = "jigs.yaml";
+    private const string Printers = "printers.yaml";
+
+    /// <summary>How a day is written in the tables.</summary>
+    public const string Day = PrinterTable.Day;
 
     /// <summary>The files that make up a shop's tables.</summary>
-    public static ImmutableArray<string> FileNames => [Papers, Cautions, Habits, Materials, Machines, Processes, Fasteners, Steps, Jigs];
+    public static ImmutableArray<string> FileNames => [Papers, Cautions, Habits, Materials, Machines, Processes, Fasteners, Steps, Jigs, Printers];
 
-    /// <summary>Whether a shop may do without a table: then it has no materials, machines, processes, fasteners, steps or jig plates of its own.</summary>
+    /// <summary>Whether a shop may do without a table: then it has no materials, machines, processes, fasteners, steps, jig plates or printers of its own.</summary>
     /// <param name="name">One of <see cref="FileNames"/>.</param>
-    public static bool IsOptional(string name) => name is Materials or Machines or Processes or Fasteners or Steps or Jigs;
+    public static bool IsOptional(string name) => name is Materials or Machines or Processes or Fasteners or Steps or Jigs or Printers;
 
     /// <summary>Reads the tables.</summary>
     /// <param name="files">Each of <see cref="FileNames"/>, by the last part of its name. A table may be there more than once: entries of
@@ -51,6 +55,9 @@ public static class ShopReader
             ? StepTable.Read(stepFile, cautions, complaints)
             : ImmutableDictionary<string, ShopStep>.Empty;
         var plates = TryOptional(files, Jigs, complaints, out var jigFile) ? JigTable.Read(jigFile, complaints) : ImmutableDictionary<string, PlateStock>.Empty;
+        var printers = TryOptional(files, Printers, complaints, out var printerFile)
+            ? PrinterTable.Read(printerFile, papers.Select(p => p.Paper), complaints)
+            : ImmutableDictionary<string, Printer>.Empty;
         if (!TableFiles.TryOpen(files, Habits, complaints, out var habits)) return false;
 
         var name = ShopFields.Words(habits, "shop");
@@ -63,6 +70,10 @@ public static class ShopReader
             complaints.Add(Wordings.UnknownCutter(cutter.Place, cutter.Text, machines.Cutters.Keys.Order(StringComparer.Ordinal)));
         var usualDxf = habits.OptionalText("dxf", out var dxf) ? DxfFormat.All.FirstOrDefault(f => f.Name == dxf.Text) : DxfFormat.Usual;
         if (usualDxf is null) complaints.Add(Wordings.UnknownDxf(dxf.Place, dxf.Text, DxfFormat.All.Select(f => f.Name)));
+        var hasPrinter = habits.OptionalText("printer", out var printer);
+        if (hasPrinter && !printers.ContainsKey(printer.Text))
+            complaints.Add(Wordings.UnknownPrinter(printer.Place, printer.Text, printers.Keys.Order(StringComparer.Ordinal)));
+        var line = ShopFields.LengthOr(LineWidth.Usual, habits, "line", LineWidth.Least, LineWidth.Most, complaints);
         habits.Done();
         if (complaints.Count == before) CheckRoom(papers, overlap, complaints);
         if (complaints.Count > before || usualPaper is null) return false;
@@ -84,6 +95,9 @@ public static class ShopReader
             Rivets = fasteners.Rivets,
             Steps = steps,
             JigPlates = plates,
+            Printers = printers,
+            UsualPrinter = hasPrinter ? printer.Text : "",
+            Line = line,
         };
         return true;
     }

@@ -13,11 +13,23 @@ public sealed record ShopTables
     /// <summary>The sheets that its printer takes, in the order of the table.</summary>
     public required ImmutableArray<Paper> Papers { get; init; }
 
+    /// <summary>How paper is named: those of the table, and sizes of one's own with the margins of the usual one.</summary>
+    public PaperWords PaperWords => new(Papers, UsualPaper.Margins);
+
     /// <summary>What is in the printer unless somebody says otherwise.</summary>
     public required Paper UsualPaper { get; init; }
 
     /// <summary>How far neighbouring pages lie over each other, in mm.</summary>
     public required double Overlap { get; init; }
+
+    /// <summary>How wide the lines to work to are on paper, in mm.</summary>
+    public double Line { get; init; } = LineWidth.Usual;
+
+    /// <summary>What the shop prints with, by name.</summary>
+    public ImmutableDictionary<string, Printer> Printers { get; init; } = ImmutableDictionary<string, Printer>.Empty;
+
+    /// <summary>Name of the printer that is used unless somebody says otherwise; empty where nobody has said.</summary>
+    public string UsualPrinter { get; init; } = "";
 
     public required ImmutableDictionary<string, Caution> Cautions { get; init; }
 

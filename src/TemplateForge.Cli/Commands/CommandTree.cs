@@ -16,6 +16,7 @@ internal static class CommandTree
             MakeCommand.Create(terminal, cancellation),
             CheckProfileCommand.Create(terminal, cancellation),
             CheckDxfCommand.Create(terminal),
+            CouponCommand.Create(terminal),
         };
         // Nothing but the commands above: no words that begin with [ and steer the parser.
         root.Directives.Clear();

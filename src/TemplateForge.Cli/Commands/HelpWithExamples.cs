@@ -36,6 +36,11 @@ internal sealed class HelpWithExamples(HelpAction help, Terminal terminal) : Syn
             ],
             CheckProfileCommand.Name => [$"{CheckProfileCommand.Name} my-profile.yaml", $"{CheckProfileCommand.Name} family/*.yaml --json"],
             CheckDxfCommand.Name => [$"{CheckDxfCommand.Name} part.dxf", $"{CheckDxfCommand.Name} part.dxf --unit in --repair part-for-the-table.dxf"],
+            CouponCommand.Name =>
+            [
+                $"{CouponCommand.Name} office-laser --paper a3",
+                $"{CouponCommand.Name} office-laser --paper a3 --level 239.4 --upright 359.6 --rising 432.2 --falling 431.9 --shop my-shop",
+            ],
             _ => [ListCommand.Name, $"{ShowCommand.Name} {profile}", $"{MakeCommand.Name} {profile} --set {setting}"],
         };
     }

@@ -53,7 +53,7 @@ internal sealed class MakeCommand
 
     private int MakeAgain(Choice job)
     {
-        foreach (var option in (Option[])[options.Set, options.Hand, options.MeasuredOn, options.Paper, options.Cutter, options.Kerf, options.Dxf, options.Shop])
+        foreach (var option in (Option[])[options.Set, options.Hand, options.MeasuredOn, .. options.Printing, options.Cutter, options.Kerf, options.Dxf, options.Shop])
             if (line.Single(option.Name) is { IsMade: true } given) complaints.Add(Wordings.NotWithJob(given.Place, option.Name));
         if (complaints.Count > 0)
         {
@@ -81,6 +81,10 @@ internal sealed class MakeCommand
             Hand = line.Single(options.Hand.Name),
             MeasuredOn = line.Single(options.MeasuredOn.Name),
             Paper = line.Single(options.Paper.Name),
+            Overlap = line.Single(options.Overlap.Name),
+            Printer = line.Single(options.Printer.Name),
+            Turn = line.Single(options.Turn.Name),
+            Line = line.Single(options.Line.Name),
             Cutter = line.Single(options.Cutter.Name),
             Kerf = line.Single(options.Kerf.Name),
             Dxf = line.Single(options.Dxf.Name),

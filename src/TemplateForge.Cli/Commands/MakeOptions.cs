@@ -25,8 +25,32 @@ internal sealed class MakeOptions
 
     public Option<string> Paper { get; } = new("--paper")
     {
-        Description = "The paper in the printer: a4, a3, letter and what else the shop's table has.",
-        HelpName = "name",
+        Description = "The paper in the printer: a4, letter, arch-d and what else the shop's table has, \"a3 across\", 500x700mm, or \"roll 610mm\".",
+        HelpName = "name|size|roll",
+    };
+
+    public Option<string> Overlap { get; } = new("--overlap")
+    {
+        Description = "How far neighbouring pages lie over each other, 5 to 30 mm; without it, the shop's habit.",
+        HelpName = "length",
+    };
+
+    public Option<string> Printer { get; } = new("--printer")
+    {
+        Description = "The printer, by its name in the shop's table: its margins are kept, and what its coupon says is corrected.",
+        HelpName = "name|none",
+    };
+
+    public Option<string> Turn { get; } = new("--turn")
+    {
+        Description = "How the drawing lies on the pages: turned for the fewest pages (so it is without this), not at all, or by degrees anticlockwise.",
+        HelpName = "fewest|none|degrees",
+    };
+
+    public Option<string> Line { get; } = new("--line")
+    {
+        Description = "How wide the lines to work to are, 0.18 to 0.5 mm; without it, the shop's habit.",
+        HelpName = "length",
     };
 
     public Option<string> Cutter { get; } = new("--cutter")
@@ -70,6 +94,9 @@ internal sealed class MakeOptions
 
     public Option<bool> Json { get; } = CommonOptions.Json();
 
+    /// <summary>The options that say how it is printed.</summary>
+    public IReadOnlyList<Option> Printing => [Paper, Overlap, Printer, Turn, Line];
+
     /// <summary>The options that a value follows.</summary>
-    public IReadOnlyList<Option> Valued => [Set, Hand, MeasuredOn, Paper, Cutter, Kerf, Dxf, Shop, JobFile, Out];
+    public IReadOnlyList<Option> Valued => [Set, Hand, MeasuredOn, .. Printing, Cutter, Kerf, Dxf, Shop, JobFile, Out];
 }

@@ -41,6 +41,7 @@ internal sealed record ReportedJob(
     bool Demonstration,
     ImmutableArray<DefaultLeft> AtDefault,
     ImmutableArray<ReportedFile> Files,
+    ImmutableArray<ReportedPages> Pages,
     ImmutableArray<ReportedCheck> Checks,
     ImmutableArray<ReportedBlank> Blanks,
     ImmutableArray<ReportedWarning> Warnings,
@@ -59,6 +60,7 @@ internal sealed record ReportedJob(
                     .Select(v => new DefaultLeft(v.Name, v.Label, v.Text, v.Explanation)),
             ],
             [.. job.Files.Select(f => new ReportedFile(folderOf + f.Name, f.What, f.Bytes.Length))],
+            [.. job.Template.Layings.Select(l => new ReportedPages(l.Title, l.Pages, Math.Round(l.Turn.Degrees, 6), l.PagesSaved, l.InWords))],
             [.. modification.Pieces.SelectMany(p => p.Checks.Select(c => new ReportedCheck(p.Title, c.Label, Math.Round(c.Distance, 8))))],
             [
                 .. modification.Pieces.Where(p => p.Kind == PieceKind.Blank && p.Weight > 0)
@@ -73,6 +75,14 @@ internal sealed record ReportedJob(
 internal sealed record DefaultLeft(string Name, string Label, string Value, string HowMeasured);
 
 internal sealed record ReportedFile(string Name, string What, int Bytes);
+
+/// <summary>How a piece lies on the pages of its template.</summary>
+/// <param name="Piece">What it is.</param>
+/// <param name="Pages">How many it takes.</param>
+/// <param name="Turned">In degrees anticlockwise; 0 for as it is drawn.</param>
+/// <param name="Saved">How many pages the turn saves.</param>
+/// <param name="Words">The turn in words; empty where there is none.</param>
+internal sealed record ReportedPages(string Piece, int Pages, double Turned, int Saved, string Words);
 
 internal sealed record ReportedCheck(string Piece, string Label, double Millimetres);
 

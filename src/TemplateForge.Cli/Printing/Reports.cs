@@ -54,4 +54,5 @@ internal sealed record CheckedFile(string File, bool IsSound);
 [JsonSerializable(typeof(CheckReport))]
 [JsonSerializable(typeof(MakeReport))]
 [JsonSerializable(typeof(DxfReport))]
+[JsonSerializable(typeof(CouponReport))]
 internal sealed partial class ReportText : JsonSerializerContext;

@@ -43,8 +43,19 @@ public static class PdfWriter
     {
         using var canvas = pdf.BeginPage((float)(page.Width * PointsPerMm), (float)(page.Height * PointsPerMm));
         canvas.Scale((float)PointsPerMm);
+        if (page.Correction != PageCorrection.None) canvas.Concat(Matrix(page));
         var painter = new Painter(canvas, page.Height, leastWidth: 0);
         foreach (var view in page.Views) painter.Draw(view.Drawing, view.Placement, view.Window);
         pdf.EndPage();
+    }
+
+    // About the middle of the page, whose y runs downwards here.
+    private static SKMatrix Matrix(Page page)
+    {
+        var (by, x, y) = (page.Correction, page.Width / 2, page.Height / 2);
+        return new(
+            (float)by.X, (float)-by.Skew, (float)(x - by.X * x + by.Skew * y),
+            (float)-by.Skew, (float)by.Y, (float)(y - by.Y * y + by.Skew * x),
+            0, 0, 1);
     }
 }

@@ -10,6 +10,7 @@ public static class Furniture
 
     private static readonly Pen Thin = Pen.Solid(0.13, Colour.Black);
     private static readonly Pen Fine = Pen.Solid(0.18, Colour.Black);
+    private static readonly Pen Small = Pen.Solid(0.22, Colour.Black);
     private static readonly Pen Check = Pen.Solid(0.25, Colour.Black);
     private static readonly Pen Bold = Pen.Solid(0.7, Colour.Black);
     private static readonly Pen Edge = new(0.13, [4, 2], Colour.Black);
@@ -19,11 +20,12 @@ public static class Furniture
     /// <param name="plan">All the pages.</param>
     /// <param name="tile">This one.</param>
     /// <param name="titleLine">What the drawing is, in one line; it is lettered smaller where it would not fit.</param>
+    /// <param name="outline">What of the drawing the page's map shows.</param>
     /// <exception cref="ArgumentException">
     /// The strips of the plan's layout are too narrow for what goes into them (12 mm at the side, 18 mm at the foot), or so is the
     /// overlap (5 mm) or the window (110 by 104 mm).
     /// </exception>
-    public static LineDrawing Of(TilePlan plan, Tile tile, string titleLine)
+    public static LineDrawing Of(TilePlan plan, Tile tile, string titleLine, params IEnumerable<Mark> outline)
     {
         var strips = new Strips(plan, tile);
         var over = plan.Seams.Where(s => s.Over == tile).ToList();
@@ -45,6 +47,7 @@ public static class Furniture
             ]),
             new("PAGE-ADDRESS", Bold, [Centred(tile.Address, strips.Corner, height: 9)]),
             new("PAGE-MAP", Fine, PageMap.Of(plan, tile, strips.Map)),
+            new("PAGE-MAP-OUTLINE", Small, PageMap.OutlineOf(plan, outline, strips.Map)),
         ]);
 
         ImmutableArray<Mark> Placed(IEnumerable<Mark> marks) => [.. marks.Select(m => m.Placed(tile.ToPage))];

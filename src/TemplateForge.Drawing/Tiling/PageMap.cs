@@ -6,11 +6,18 @@ namespace TemplateForge.Drawing;
 /// <summary>The pages as they are joined, small.</summary>
 internal static class PageMap
 {
-    private const double HatchPitch = 0.35;
+    private const double HatchPitch = 0.6;
     private const double LeastLettering = 1.5;
     private const double LargestAddress = 9;
 
     private static readonly Colour Grey = new(110, 110, 110);
+
+    /// <summary>The drawing's outline where the pages of <see cref="Of"/> lie.</summary>
+    public static ImmutableArray<Mark> OutlineOf(TilePlan plan, IEnumerable<Mark> outline, Box place)
+    {
+        var toPlace = Fitted(plan, place);
+        return [.. outline.Select(m => m.Placed(toPlace)).Where(m => place.Contains(m.Bounds.Min) && place.Contains(m.Bounds.Max))];
+    }
 
     /// <summary>The pages without the drawing, one of them dark.</summary>
     public static ImmutableArray<Mark> Of(TilePlan plan, Tile here, Box place)

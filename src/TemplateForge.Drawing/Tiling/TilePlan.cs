@@ -6,13 +6,13 @@ namespace TemplateForge.Drawing;
 /// <summary>The pages of a drawing.</summary>
 /// <param name="PageWidth">Width in mm of the paper as it is printed, upright or across.</param>
 /// <param name="PageHeight">Its height in mm.</param>
-/// <param name="Margin">Strip along every edge that the printer cannot reach, in mm.</param>
+/// <param name="Margins">Strips of the page as it is printed that the printer cannot reach.</param>
 /// <param name="Layout">What is kept free on every page.</param>
 /// <param name="Columns">Pages side by side, those left out counted.</param>
 /// <param name="Rows">Pages one above the other, those left out counted.</param>
 /// <param name="Tiles">The pages that show something, row by row from the top, each from the left.</param>
 public sealed record TilePlan(
-    double PageWidth, double PageHeight, double Margin, PageLayout Layout, int Columns, int Rows, ImmutableArray<Tile> Tiles)
+    double PageWidth, double PageHeight, Margins Margins, PageLayout Layout, int Columns, int Rows, ImmutableArray<Tile> Tiles)
 {
     /// <summary>The same pages after those of other drawings in one document.</summary>
     /// <param name="rows">How many rows those take.</param>
@@ -22,7 +22,7 @@ public sealed record TilePlan(
     public Box Paper => new(Point.Origin, new(PageWidth, PageHeight));
 
     /// <summary>What the printer reaches, in page coordinates.</summary>
-    public Box Printable => Paper.Grown(-Margin);
+    public Box Printable => new(new(Margins.Left, Margins.Bottom), new(PageWidth - Margins.Right, PageHeight - Margins.Top));
 
     /// <summary>The edges along which two printed pages are joined.</summary>
     public IEnumerable<Seam> Seams

@@ -12,6 +12,10 @@ namespace TemplateForge.Jobs;
 /// <param name="Hand">left, right, or either where the pieces are their own mirror image.</param>
 /// <param name="MeasuredOn">The hand on which the values were measured.</param>
 /// <param name="Paper">The paper's name in the shop's table.</param>
+/// <param name="Overlap">How far pages overlap as it was given; absent where that is the shop's habit.</param>
+/// <param name="Printer">The printer's name as it was given, or none; absent where nobody has said.</param>
+/// <param name="Turn">The turn that was wished for; absent where the fewest pages were.</param>
+/// <param name="Line">The width of lines to work to as it was given; absent where that is the shop's habit.</param>
 /// <param name="Cutter">What cuts the pieces, by its name in the shop's table, or none; absent where nobody has said.</param>
 /// <param name="Kerf">The kerf as it was given for this job; absent where the shop's table has it.</param>
 /// <param name="Dxf">Release and unit of the cut files; absent where nobody asked for others than R2000 in mm.</param>
@@ -29,6 +33,10 @@ internal sealed record RecordDocument(
     string Hand,
     string MeasuredOn,
     string Paper,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] string? Overlap,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] string? Printer,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] string? Turn,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] string? Line,
     [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] string? Cutter,
     [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] string? Kerf,
     [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] string? Dxf,
@@ -52,6 +60,8 @@ internal sealed record RecordedValue(string Name, string Label, string Text, str
 /// <param name="Kind">cut away, blank or paper.</param>
 /// <param name="Quantity">How many are made.</param>
 /// <param name="Thickness">In mm.</param>
+/// <param name="Turned">How far it is turned on the pages of its template, in degrees anticlockwise; absent where it is not.</param>
+/// <param name="PagesSaved">How many pages that saves; absent where it saves none.</param>
 /// <param name="Area">Of the finished piece, as far as it is shown, in mm².</param>
 /// <param name="Boundary">Length of the whole outline of that area, in mm.</param>
 /// <param name="Bounds">Of the finished piece.</param>
@@ -72,6 +82,8 @@ internal sealed record RecordedPiece(
     string Kind,
     int Quantity,
     double Thickness,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] double? Turned,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] int? PagesSaved,
     double Area,
     double Boundary,
     RecordedBox Bounds,

@@ -10,7 +10,8 @@ namespace TemplateForge.Jobs;
 internal sealed class RecordReader
 {
     private static readonly ImmutableArray<string> Keys =
-        ["format", "version", "profile", "shop", "hand", "measured_on", "paper", "cutter", "kerf", "dxf", "given", "demonstration", "warning", "values", "pieces", "files"];
+        ["format", "version", "profile", "shop", "hand", "measured_on", "paper", "overlap", "printer", "turn", "line", "cutter", "kerf", "dxf", "given",
+            "demonstration", "warning", "values", "pieces", "files"];
 
     private readonly ICollection<Complaint> complaints;
     private bool isSound = true;
@@ -51,6 +52,10 @@ internal sealed class RecordReader
             Hand = HandIn(thing, "hand"),
             MeasuredOn = HandIn(thing, "measured_on"),
             Paper = ChoiceIn(thing, "paper"),
+            Overlap = OptionalIn(thing, "overlap"),
+            Printer = OptionalIn(thing, "printer"),
+            Turn = OptionalIn(thing, "turn"),
+            Line = OptionalIn(thing, "line"),
             Cutter = OptionalIn(thing, "cutter"),
             Kerf = OptionalIn(thing, "kerf"),
             Dxf = OptionalIn(thing, "dxf"),

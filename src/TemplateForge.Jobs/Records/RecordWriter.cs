@@ -43,20 +43,26 @@ internal static class RecordWriter
             modification.Hand.Word(),
             job.MeasuredOn.Word(),
             job.Paper.Name,
+            Said(request.Overlap),
+            Said(request.Printer),
+            Said(request.Turn),
+            Said(request.Line),
             job.Cutter.Length > 0 ? job.Cutter : null,
-            request.Kerf.IsMade ? request.Kerf.Word : null,
+            Said(request.Kerf),
             job.Dxf == DxfFormat.Usual && !request.Dxf.IsMade ? null : job.Dxf.Name,
             [.. request.Settings.Select(s => new RecordedSetting(s.Name, s.Text))],
             modification.IsDemonstration,
             modification.IsDemonstration ? Modification.DemonstrationWarning : "",
             [.. modification.Values.Select(v => new RecordedValue(v.Name, v.Label, v.Text, Word(v.Source), v.GivenAs))],
-            [.. modification.Pieces.Select(Recorded)],
+            [.. modification.Pieces.Select((p, i) => Recorded(p, job.Template.Layings[i]))],
             [.. files.Select(f => f.Name), JobRecord.FileName]);
     }
 
+    private static string? Said(Choice choice) => choice.IsMade ? choice.Word : null;
+
     private static string Word(ValueSource source) => source == ValueSource.Measured ? "measured" : "shop";
 
-    private static RecordedPiece Recorded(Piece piece)
+    private static RecordedPiece Recorded(Piece piece, Laying laying)
     {
         var finish = piece.FinishLines();
         return new(
@@ -65,6 +71,8 @@ internal static class RecordWriter
             piece.Kind switch { PieceKind.CutAway => "cut away", PieceKind.Blank => "blank", _ => "paper" },
             piece.Quantity,
             Rounded(piece.Thickness),
+            laying.Turn == Angle.Zero ? null : Rounded(laying.Turn.Degrees),
+            laying.PagesSaved > 0 ? laying.PagesSaved : null,
             Rounded(piece.Shape.Area),
             Rounded(piece.Shape.Length),
             Recorded(piece.Shape.Bounds),

@@ -42,7 +42,33 @@ internal sealed class PieceDrawing
         foreach (var window in windows) _free.Take(Outline.Rectangle(window).Segments, 0.2 * _unit);
     }
 
-    public void AddDimensions(int firstNumber) => Dimensions.PutOn(Board, _free, _piece, firstNumber, _unit);
+    /// <summary>The distances of the piece as it is.</summary>
+    public void AddDimensions(int firstNumber) => AddDimensions(firstNumber, Angle.Zero, _piece);
+
+    /// <summary>The distances of a piece that was turned for the drawing.</summary>
+    public void AddDimensions(int firstNumber, Angle turn, Piece asItWas) =>
+        Dimensions.PutOn(Board, _free, _piece, firstNumber, _unit, turn, asItWas);
+
+    /// <summary>What nothing may be written on.</summary>
+    public FreePlace Free => _free;
+
+    /// <summary>The first of these blocks for which there is room, beside one of the points and with a leader to it.</summary>
+    public bool TryAddBeside(IEnumerable<Block> blocks, IReadOnlyCollection<Point> targets, Vector aside) => blocks.Any(block =>
+        AddWithLeader(block, targets.SelectMany(t => ((double[])[9, -9, 20, -20]).Select(away => new Spot(t, t + aside * (away * _unit), aside, 0)))));
+
+    /// <summary>Words in the middle of a run of points, on nothing; whether there was room.</summary>
+    public bool TryWrite(string text, Point middle, Vector along)
+    {
+        var reads = along.X > 1e-9 || (Math.Abs(along.X) <= 1e-9 && along.Y > 0) ? along : -along;
+        var (height, width) = (Small * _unit, Alphabet.Width(text, Small * _unit));
+        var steps = (int)Math.Ceiling(width / height);
+        var letters = Enumerable.Range(0, steps + 1).Select(i => middle + reads * (width * ((double)i / steps - 0.5)))
+            .Select(p => new Box(p, p).Grown(height * 0.7)).ToList();
+        if (!letters.All(_free.IsFree)) return false;
+        Board.Add(LineKinds.Note, new Lettering(text, middle - reads.Left * (height / 2), height, reads.Direction, Anchor.BaseMiddle));
+        foreach (var box in letters) _free.TakeWords(box);
+        return true;
+    }
 
     /// <summary>The letter of each datum, and the hole that it is.</summary>
     public void AddDatumLetters(double height, bool withHoles)
@@ -293,7 +319,7 @@ internal sealed class PieceDrawing
     }
 
     // Words near one of the spots, the one that costs least, and a leader to its target; none where there is no room at all.
-    private void AddWithLeader(Block block, IEnumerable<Spot> spots)
+    private bool AddWithLeader(Block block, IEnumerable<Spot> spots)
     {
         var (least, best) = (double.PositiveInfinity, (Place: default(Box), Leader: default(Segment)));
         foreach (var spot in spots.Where(s => _area.Contains(s.Target)))
@@ -303,11 +329,12 @@ internal sealed class PieceDrawing
             var cost = leader.Length / _unit + 2 * Crossed(leader) + ((place.Centre - spot.Target).Dot(spot.Wanted) > 0 ? 0 : spot.WrongSide);
             if (cost < least - 1e-9) (least, best) = (cost, (place, leader));
         }
-        if (double.IsPositiveInfinity(least)) return;
+        if (double.IsPositiveInfinity(least)) return false;
         block.PutOn(Board, best.Place);
         Board.Add(LineKinds.Dimension, new OpenStroke(new Path(best.Leader)), Tip(best.Leader));
         _free.Take([best.Leader], 1.2 * _unit);
         _free.TakeWords(best.Place);
+        return true;
     }
 
     /// <summary>Where words might stand.</summary>

@@ -28,15 +28,19 @@ internal static class Dimensions
     /// <param name="piece">Whose distances they are.</param>
     /// <param name="firstNumber">The number of the first of them in the lists.</param>
     /// <param name="unit">How many mm of the piece are one mm on the paper.</param>
-    public static void PutOn(Board board, FreePlace free, Piece piece, int firstNumber, double unit)
+    /// <param name="turn">How far the piece was turned for the drawing.</param>
+    /// <param name="asItWas">The piece before that: its distances are stated.</param>
+    public static void PutOn(Board board, FreePlace free, Piece piece, int firstNumber, double unit, Angle turn, Piece asItWas)
     {
         var checks = piece.Checks.Select((check, i) => (
-            Shown: new ShownDistance(Wording.NumberedDistance(firstNumber + i, check), check.From, check.To, check.Along), Order: i));
+            Shown: new ShownDistance(Wording.NumberedDistance(firstNumber + i, asItWas.Checks[i]), check.From, check.To, check.Along),
+            asItWas.Checks[i].Distance, Order: i));
         var others = piece.Dimensions.Select((shown, i) => (
-            Shown: shown.Text.Length > 0 ? shown : shown with { Text = Wording.Distance(shown) }, Order: piece.Checks.Length + i));
-        foreach (var (shown, _) in checks.Concat(others).Where(c => c.Shown.Distance > Tolerance.Length).OrderBy(c => c.Shown.Distance).ThenBy(c => c.Order))
+            Shown: shown.Text.Length > 0 ? shown : shown with { Text = Wording.Distance(asItWas.Dimensions[i]) },
+            asItWas.Dimensions[i].Distance, Order: piece.Checks.Length + i));
+        foreach (var (shown, _, _) in checks.Concat(others).Where(c => c.Distance > Tolerance.Length).OrderBy(c => c.Distance).ThenBy(c => c.Order))
         {
-            var marks = Best(free, piece, shown, shown.Text, unit);
+            var marks = Best(free, piece, shown, shown.Text, unit, turn);
             board.Add(LineKinds.Dimension, marks.Where(m => m is not Lettering));
             board.Add(LineKinds.Note, marks.Where(m => m is Lettering));
             free.Take(marks.Where(m => m is not Lettering), 0.8 * unit);
@@ -44,12 +48,12 @@ internal static class Dimensions
         }
     }
 
-    private static List<Mark> Best(FreePlace free, Piece piece, ShownDistance shown, string text, double unit)
+    private static List<Mark> Best(FreePlace free, Piece piece, ShownDistance shown, string text, double unit, Angle turn)
     {
         var along = shown.Along switch
         {
-            CheckDirection.Across => new Vector(1, 0),
-            CheckDirection.Up => new Vector(0, 1),
+            CheckDirection.Across => Vector.Polar(1, turn),
+            CheckDirection.Up => Vector.Polar(1, turn + Angle.QuarterTurn),
             _ => (shown.To - shown.From).Unit,
         };
         var aside = (shown.To - shown.From).Dot(along.Left);

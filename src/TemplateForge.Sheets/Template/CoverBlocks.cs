@@ -289,11 +289,15 @@ internal sealed record CoverBlocks(Modification Modification, double Height)
     }
 
     /// <summary>A sample of each line that the job has, and what it means.</summary>
-    public Block Legend(double width, int columns)
+    /// <param name="width">Width in mm.</param>
+    /// <param name="columns">Into how many columns it goes.</param>
+    /// <param name="withFlaps">Whether the pages have flaps.</param>
+    public Block Legend(double width, int columns, bool withFlaps)
     {
         var drawn = new Board();
         foreach (var piece in Modification.Pieces) PieceLines.PutOn(drawn, piece, unit: 1);
         if (Modification.Pieces.Any(p => !p.Checks.IsEmpty)) drawn.Line(LineKinds.Dimension, Point.Origin, new(1, 0));
+        if (withFlaps) drawn.Line(LineKinds.Flap, Point.Origin, new(1, 0));
         var used = LineKinds.InOrder.Reverse().Where(k => k.Meaning.Length > 0 && drawn.On(k).Any()).Select(k => Sample(k, width / columns)).ToList();
         var inColumn = (used.Count + columns - 1) / columns;
         return Block.Beside(0, used.Chunk(inColumn).Select(c => Block.Stacked(Height * 0.7, c))).AsWideAs(width);

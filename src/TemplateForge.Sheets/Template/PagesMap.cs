@@ -1,7 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
-using TemplateForge.Drawing;
-using TemplateForge.Fabrication;
 using TemplateForge.Geometry;
 
 namespace TemplateForge.Sheets;
@@ -11,17 +8,15 @@ internal static class PagesMap
 {
     private const double Letters = 4;
 
-    /// <param name="piece">What the pages show.</param>
-    /// <param name="lines">Its lines.</param>
-    /// <param name="plan">The pages.</param>
+    /// <param name="template">The pages and what they show.</param>
     /// <param name="width">Width in mm of the map.</param>
     /// <param name="height">Height in mm of the map with the line below it.</param>
     /// <param name="textHeight">Height in mm of the capitals of that line.</param>
-    public static Block Of(Piece piece, Board lines, TilePlan plan, double width, double height, double textHeight)
+    public static Block Of(PieceTemplate template, double width, double height, double textHeight)
     {
+        var (plan, lines) = (template.Plan, template.Laid.Lines);
         var whole = Box.Around(plan.Tiles.Select(t => t.Window));
-        var count = plan.Tiles.Length == 1 ? "1 page" : plan.Tiles.Length.ToString(CultureInfo.InvariantCulture) + " pages";
-        var below = Block.Text($"{piece.Title}: {count}", width, textHeight);
+        var below = Block.Text($"{template.Piece.Title}: {Wording.PagesOf(plan.Tiles.Length)}{Wording.TurnOf(template)}", width, textHeight);
         var scale = Math.Min(width / whole.Width, (height - below.Height - 2) / whole.Height);
         var toMap = Placement.Moved(new(-whole.Min.X, -whole.Max.Y)).Then(Placement.Scaled(scale, Point.Origin));
 

@@ -7,39 +7,41 @@ namespace TemplateForge.Sheets;
 
 /// <summary>A piece at true size over as many pages as it takes.</summary>
 /// <param name="Piece">Whose template it is.</param>
-/// <param name="Lines">Its lines alone.</param>
-/// <param name="Plan">Its pages.</param>
-/// <param name="Drawing">All that is on them in the piece's own coordinates.</param>
-internal sealed record PieceTemplate(Piece Piece, Board Lines, TilePlan Plan, Board Drawing)
+/// <param name="Laid">The piece as it lies on the pages.</param>
+/// <param name="PagesSaved">How many pages fewer that takes than if it had not been turned.</param>
+/// <param name="Drawing">All that is on them, in the coordinates of the turned piece.</param>
+/// <param name="SeamChecks">The long lines across the seams.</param>
+internal sealed record PieceTemplate(Piece Piece, LaidPiece Laid, int PagesSaved, Board Drawing, ImmutableArray<SeamCheck> SeamChecks)
 {
-    /// <summary>White border round what is drawn, in mm: a window cuts off what lies outside it.</summary>
-    private const double Border = 3;
+    public TilePlan Plan => Laid.Plan;
 
-    /// <summary>Room round a piece for its dimension lines while nobody knows yet where they go, in mm.</summary>
-    private const double RoomForDimensions = 70;
-
-    public static PieceTemplate Of(Modification modification, Piece piece, Paper paper, PageLayout layout, int rowsBefore)
+    public static PieceTemplate Of(Modification modification, Piece piece, PrintSetup setup, int rowsBefore)
     {
         var firstNumber = CheckNumbers.FirstOf(modification, piece);
-        // 1. The piece with its dimensions says what must be on the pages.
-        var lines = new Board();
-        PieceLines.PutOn(lines, piece, unit: 1);
-        var first = new PieceDrawing(piece, lines, 1, BoundsOf(lines).Grown(RoomForDimensions));
-        first.AddDimensions(firstNumber);
-        var plan = Pages(lines, BoundsOf(first.Board).Grown(Border), paper, layout).After(rowsBefore);
+        var laid = LaidPiece.Of(piece, firstNumber, setup, out var saved).After(rowsBefore);
+        var (turned, plan, lines) = (laid.Turned, laid.Plan, laid.Lines);
 
-        // 2. Now the seams are known: the dimensions are placed anew, and the words, clear of them.
+        // The seams are known: the dimensions are placed anew, and the words, clear of them.
         var windows = plan.Tiles.Select(t => t.Window).ToList();
-        var drawing = new PieceDrawing(piece, lines, 1, Box.Around(windows));
+        var drawing = new PieceDrawing(turned, lines, 1, Box.Around(windows));
         drawing.KeepWithin(windows);
         foreach (var tile in plan.Tiles) drawing.KeepFree(FurnitureInWindow(plan, tile));
+        foreach (var flap in laid.Flaps) flap.PutOn(drawing);
+        var checks = SeamCheck.Of(plan, drawing);
+        foreach (var check in checks)
+        {
+            drawing.Board.Add(LineKinds.SeamCheck, check.Marks);
+            drawing.Free.Take(check.Marks, 0.8);
+        }
         drawing.AddTackNumbers();
         drawing.AddRunNumbers();
         drawing.AddDatumLetters(height: 5, withHoles: true);
-        drawing.AddDimensions(firstNumber);
-        drawing.Place(TitleBlock.Of(modification, piece), PlaceOfTitle(piece));
+        drawing.AddDimensions(firstNumber, laid.Turn, piece);
+        drawing.Place(TitleBlock.Of(modification, turned), PlaceOfTitle(turned));
         foreach (var tile in plan.Tiles)
-            drawing.Place(TitleBlock.WhichWayRound(modification, piece), new(tile.Window.Min.X, tile.Window.Max.Y), tile.Window);
+            drawing.Place(TitleBlock.WhichWayRound(modification, turned), new(tile.Window.Min.X, tile.Window.Max.Y), tile.Window);
+        foreach (var check in checks)
+            drawing.TryAddBeside(check.Words, [.. ((double[])[0.25, 0.75, 0.1, 0.9, 0.4, 0.6]).Select(share => check.Start + check.Along * (share * check.Length))], check.Along.Left);
         drawing.AddWarnings(CheckNumbers.FirstWarningOf(modification, piece));
         drawing.AddNamesOfBends(Wording.BendOf);
         drawing.AddNamesOfWraps();
@@ -47,65 +49,22 @@ internal sealed record PieceTemplate(Piece Piece, Board Lines, TilePlan Plan, Bo
         drawing.AddNamesOfLines();
         drawing.AddNamesOfGuides();
         drawing.AddWaste();
-        return new(piece, lines, plan, drawing.Board);
+        return new(piece, laid, saved, drawing.Board, checks);
     }
 
-    // Of all places of the grid that take the fewest pages, the one whose seams and marks lie least on the lines.
-    private static TilePlan Pages(Board lines, Box content, Paper paper, PageLayout layout)
+    public IEnumerable<Page> Pages(Modification modification, PrintSetup setup)
     {
-        var (taken, ink) = (new FreePlace(content, 1), new FreePlace(content, 1));
-        taken.Take(lines.Marks, 1);
-        ink.Take(Ink.SelectMany(lines.On), 0);
-        var plans = Shifts
-            .SelectMany(right => Shifts.Select(up => new Vector(right, up)))
-            .Select(shift => (Shift: shift, Plan: Tiling.Plan(Shifted(content, shift), paper, layout, window => ink.Taken(window) > 0)))
-            .ToList();
-        var fewest = plans.Min(p => p.Plan.Tiles.Length);
-        return plans.Where(p => p.Plan.Tiles.Length == fewest)
-            .OrderBy(p => Clashes(p.Plan, taken))
-            .ThenBy(p => p.Shift.LengthSquared)
-            .First().Plan;
-    }
-
-    /// <summary>A page with none of these on it is left out.</summary>
-    private static ImmutableArray<LineKind> Ink { get; } =
-        [LineKinds.Finish, LineKinds.RoughCut, LineKinds.PanelEdge, LineKinds.Datum, LineKinds.Guide, LineKinds.Tack, LineKinds.Bend, LineKinds.Scribe];
-
-    private static ImmutableArray<double> Shifts { get; } = [0, 8, -8, 16, -16, 24, -24];
-
-    // The grid lies in the middle of the content, so content that is wider on one side moves it.
-    private static Box Shifted(Box content, Vector shift) => new(
-        content.Min + new Vector(2 * Math.Min(shift.X, 0), 2 * Math.Min(shift.Y, 0)),
-        content.Max + new Vector(2 * Math.Max(shift.X, 0), 2 * Math.Max(shift.Y, 0)));
-
-    // How much of what is drawn lies where a seam has its words and its registration marks.
-    private static double Clashes(TilePlan plan, FreePlace taken)
-    {
-        const double mark = 4;
-        const double wordsLong = 30;
-        return plan.Seams.Sum(seam =>
-        {
-            var middle = seam.Start.MidpointTo(seam.End) + seam.Inwards * (seam.Overlap / 2);
-            var words = Box.Around([middle - seam.Along * (wordsLong / 2), middle + seam.Along * (wordsLong / 2)]).Grown(mark / 2);
-            var marks = seam.Places.Select(place => seam.Start + seam.Along * place)
-                .Select(edge => Box.Around([edge, edge + seam.Inwards * (seam.Overlap / 2)]).Grown(mark));
-            return 3 * taken.Taken(words) + marks.Sum(taken.Taken);
-        });
-    }
-
-    public IEnumerable<Page> Pages(Modification modification)
-    {
-        var drawing = Drawing.ToDrawing();
-        var title = $"{Wording.ProfileOf(modification)}: {Piece.Title}. {(Piece.ForHand.Length > 0 ? Piece.ForHand : Wording.ShortHandOf(modification))}";
+        var drawing = Drawing.ToDrawing().WithLines(setup.Line);
+        var title = $"{Wording.ProfileOf(modification)}: {Piece.Title}. {(Piece.ForHand.Length > 0 ? Piece.ForHand : Wording.ShortHandOf(modification))}"
+            + (Laid.IsTurned ? $". {Wording.TurnedBy(Laid.Turn)}" : "")
+            + (setup.Printer.IsCorrected ? $". {Wording.CorrectedFor(setup.Printer)}" : "");
         return Plan.Tiles.Select(tile => new Page(Plan.PageWidth, Plan.PageHeight,
         [
             .. DemonstrationAcross.Views(modification, Plan.Paper, tile.PageWindow),
             new View(drawing, tile.ToPage, tile.PageWindow),
-            new View(Furniture.Of(Plan, tile, title), Placement.Unmoved, Plan.Paper),
+            new View(Furniture.Of(Plan, tile, title, [.. Laid.Lines.On(LineKinds.Finish), .. Laid.Lines.On(LineKinds.PanelEdge)]), Placement.Unmoved, Plan.Paper),
         ]));
     }
-
-    private static Box BoundsOf(Board board) => Box.Around(board.Marks.Select(m => m.Bounds));
 
     private static Point PlaceOfTitle(Piece piece)
     {

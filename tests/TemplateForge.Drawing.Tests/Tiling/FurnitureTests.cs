@@ -182,6 +182,20 @@ public class FurnitureTests
     }
 
     [Fact]
+    public void The_small_map_of_a_page_has_the_outline_where_the_pages_show_it()
+    {
+        var plan = Plan();
+        var furniture = Furniture.Of(plan, plan.Tiles[4], "Title", new ClosedStroke(Sketch.Rectangle(-70, 30, 430, 730)));
+        var outline = Assert.Single(Layer(furniture, "PAGE-MAP-OUTLINE")).Bounds;
+        var pages = Box.Around(Layer(furniture, "PAGE-MAP").Select(m => m.Bounds));
+        var (whole, scale) = (Box.Around(plan.Tiles.Select(t => t.Window)), pages.Width / Box.Around(plan.Tiles.Select(t => t.Window)).Width);
+        Assert.Equal(500 * scale, outline.Width, 1e-9);
+        Assert.Equal(pages.Min.X + (-70 - whole.Min.X) * scale, outline.Min.X, 1e-9);
+        Assert.Equal(pages.Min.Y + (30 - whole.Min.Y) * scale, outline.Min.Y, 1e-9);
+        Assert.Empty(Layer(Furniture.Of(plan, plan.Tiles[4], "Title"), "PAGE-MAP-OUTLINE"));
+    }
+
+    [Fact]
     public void The_map_shows_every_page_with_its_address_over_the_drawing_inside_its_place()
     {
         var plan = Plan();
