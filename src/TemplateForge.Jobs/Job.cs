@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using TemplateForge.Drawing;
 using TemplateForge.Fabrication;
 using TemplateForge.Profiles;
@@ -27,14 +28,8 @@ public sealed class Job
         CancellationToken cancellation)
     {
         (Request, Profile, Modification, MeasuredOn, Paper, Cutter) = (request, profile, modification, measuredOn, paper, cutter);
-        var files = ImmutableArray.CreateBuilder<NamedBytes>();
-        foreach (var file in Drawn(shop))
-        {
-            cancellation.ThrowIfCancellationRequested();
-            files.Add(file);
-        }
-        files.Add(new(JobRecord.FileName, "all that it was made from, to make it again", JobRecord.Written(this, files)));
-        Files = files.ToImmutable();
+        var files = Drawn(shop, cancellation);
+        Files = [.. files, new(JobRecord.FileName, "all that it was made from, to make it again", JobRecord.Written(this, files))];
     }
 
     public JobRequest Request { get; }
@@ -60,30 +55,56 @@ public sealed class Job
     /// <summary>Whether a table can cut the piece; paper is only held against the work.</summary>
     public static bool IsCut(Piece piece) => piece.Kind != PieceKind.Paper;
 
-    private IEnumerable<NamedBytes> Drawn(ShopTables shop)
+    // Sheet by sheet on all cores; the files come in their order, whichever is done first.
+    private ImmutableArray<NamedBytes> Drawn(ShopTables shop, CancellationToken cancellation)
+    {
+        ImmutableArray<Func<ImmutableArray<NamedBytes>>> sheets =
+            [() => [Template(shop)], .. Modification.Pieces.Where(IsCut).Select(p => (Func<ImmutableArray<NamedBytes>>)(() => Cut(p))), Pictures, () => [Work()]];
+        var others = sheets.Skip(1).Select(sheet => Task.Run(() => Drawn(sheet), cancellation)).ToList();
+        var first = Drawn(sheets[0]);
+        return [.. first, .. others.SelectMany(sheet => sheet.GetAwaiter().GetResult())];
+
+        ImmutableArray<NamedBytes> Drawn(Func<ImmutableArray<NamedBytes>> sheet)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            return sheet();
+        }
+    }
+
+    private NamedBytes Template(ShopTables shop)
     {
         var template = TemplateSheet.Of(Modification, Paper, shop.Overlap);
-        yield return new("template.pdf", $"paper template, full size, {Pages(template)} of {Paper.Name}", Bytes(PdfWriter.Write(template)));
-        foreach (var piece in Modification.Pieces.Where(IsCut))
-        {
-            var cut = CutSheet.Of(Modification, piece);
-            yield return new(CutFileOf(piece), $"cut for a table, {Size(piece)}{KerfOf(piece.Planned)}", Bytes(DxfWriter.Write(cut)));
-            if (!piece.Planned.IsNone) yield return new(CutPictureOf(piece), "the same as SVG, full size", Bytes(SvgWriter.Write(cut, piece.Title, PreviewMargin)));
-        }
+        return new("template.pdf", $"paper template, full size, {Pages(template)} of {Paper.Name}", Bytes(PdfWriter.Write(template)));
+    }
 
+    private ImmutableArray<NamedBytes> Cut(Piece piece)
+    {
+        var cut = CutSheet.Of(Modification, piece);
+        var file = new NamedBytes(CutFileOf(piece), $"cut for a table, {Size(piece)}{KerfOf(piece.Planned)}", Bytes(DxfWriter.Write(cut)));
+        return piece.Planned.IsNone ? [file] : [file, new(CutPictureOf(piece), "the same as SVG, full size", Bytes(SvgWriter.Write(cut, piece.Title, PreviewMargin)))];
+    }
+
+    private ImmutableArray<NamedBytes> Pictures()
+    {
         var preview = Preview.Of(Modification);
-        yield return new("preview.svg", "picture, any size", Bytes(SvgWriter.Write(preview, Modification.Title, PreviewMargin)));
-        yield return new("preview.png", $"picture, {PreviewWidth} pixels wide", Bytes(PngWriter.Write(preview, PreviewWidth, PreviewMargin)));
+        return
+        [
+            new("preview.svg", "picture, any size", Bytes(SvgWriter.Write(preview, Modification.Title, PreviewMargin))),
+            new("preview.png", $"picture, {PreviewWidth} pixels wide", Bytes(PngWriter.Write(preview, PreviewWidth, PreviewMargin))),
+        ];
+    }
+
+    private NamedBytes Work()
+    {
         var sheet = JobSheet.Of(Modification, Paper);
-        var work = $"the work in order and the distances to check, {Pages(sheet)} of {Paper.Name}";
-        yield return new("job-sheet.pdf", work, Bytes(PdfWriter.Write(sheet)));
+        return new("job-sheet.pdf", $"the work in order and the distances to check, {Pages(sheet)} of {Paper.Name}", Bytes(PdfWriter.Write(sheet)));
     }
 
     private static string KerfOf(CutPlan plan) => plan.IsNone ? ""
         : plan.Cutter.Compensates ? $", for the {plan.Cutter.Title}, which allows for its kerf"
         : string.Create(System.Globalization.CultureInfo.InvariantCulture, $", for the {plan.Cutter.Title}, kerf {plan.Kerf:0.###} mm allowed for");
 
-    private static ImmutableArray<byte> Bytes(byte[] written) => [.. written];
+    private static ImmutableArray<byte> Bytes(byte[] written) => ImmutableCollectionsMarshal.AsImmutableArray(written);
 
     private static string Pages(Document document) => document.Pages.Length == 1 ? "1 page" : $"{document.Pages.Length} pages";
 

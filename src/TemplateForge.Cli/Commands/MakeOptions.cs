@@ -49,6 +49,12 @@ internal sealed class MakeOptions
         HelpName = "file",
     };
 
+    public Option<string> From { get; } = new("--from")
+    {
+        Description = "A table of values, comma-separated: a job for each row. show PROFILE --csv prints its headings.",
+        HelpName = "file",
+    };
+
     public Option<string> Out { get; } = new("--out")
     {
         Description = "The job's folder; without it, out/ and the profile's name.",
@@ -65,5 +71,5 @@ internal sealed class MakeOptions
     public Option<bool> Json { get; } = CommonOptions.Json();
 
     /// <summary>The options that a value follows.</summary>
-    public IReadOnlyList<Option> Valued => [Set, Hand, MeasuredOn, Paper, Cutter, Kerf, Shop, JobFile, Out];
+    public IReadOnlyList<Option> Valued => [Set, Hand, MeasuredOn, Paper, Cutter, Kerf, Shop, JobFile, From, Out];
 }

@@ -53,5 +53,6 @@ internal sealed record CheckedFile(string File, bool IsSound);
 [JsonSerializable(typeof(ProfileReport))]
 [JsonSerializable(typeof(CheckReport))]
 [JsonSerializable(typeof(MakeReport))]
+[JsonSerializable(typeof(BatchReport))]
 [JsonSerializable(typeof(DxfReport))]
 internal sealed partial class ReportText : JsonSerializerContext;
