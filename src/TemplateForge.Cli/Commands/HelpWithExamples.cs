@@ -37,6 +37,7 @@ internal sealed class HelpWithExamples(HelpAction help, Terminal terminal) : Syn
             ],
             CheckProfileCommand.Name => [$"{CheckProfileCommand.Name} my-profile.yaml", $"{CheckProfileCommand.Name} family/*.yaml --json"],
             CheckDxfCommand.Name => [$"{CheckDxfCommand.Name} part.dxf", $"{CheckDxfCommand.Name} part.dxf --unit in --repair part-for-the-table.dxf"],
+            CompletionCommand.Name => [$"{CompletionCommand.Name} bash", $"{CompletionCommand.Name} powershell"],
             _ => [ListCommand.Name, $"{ShowCommand.Name} {profile}", $"{MakeCommand.Name} {profile} --set {setting}"],
         };
     }

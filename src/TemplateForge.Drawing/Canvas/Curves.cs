@@ -2,9 +2,6 @@ using TemplateForge.Geometry;
 
 namespace TemplateForge.Drawing;
 
-/// <summary>A cubic that goes on from where the one before it ended.</summary>
-internal readonly record struct Cubic(Point First, Point Second, Point End);
-
 /// <summary>Arcs as the cubics that a PDF and a picture have in their place.</summary>
 /// <remarks>
 /// An arc of sweep θ becomes cubics whose handles are 4/3 tan(θ/4) radii long; they stray outwards by at most
@@ -43,3 +40,6 @@ internal static class Curves
         return 2.0 / 27 * (cubed * cubed) / (cos * cos);
     }
 }
+
+/// <summary>A cubic that goes on from where the one before it ended.</summary>
+internal readonly record struct Cubic(Point First, Point Second, Point End);
