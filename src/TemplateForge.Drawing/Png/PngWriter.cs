@@ -7,7 +7,7 @@ namespace TemplateForge.Drawing;
 public static class PngWriter
 {
     // Thin lines on white are long runs of one value: a filter would only break them up, and looking for the best one costs most.
-    private static readonly SKPngEncoderOptions LineArt = new(SKPngEncoderFilterFlags.NoFilters, zLibLevel: 3);
+    private static readonly SKPngEncoderOptions LineArt = new(SKPngEncoderFilterFlags.None, zLibLevel: 3);
 
     /// <param name="drawing">What is shown.</param>
     /// <param name="width">Width in pixels; the height follows from the drawing.</param>
