@@ -16,7 +16,7 @@ from verdicts import Verdicts
 MOMENTS = 50
 PROFILE = "hole-plug-patch"
 OLD, NEW = ["--set", "diameter=31"], ["--set", "diameter=36"]
-TABLE_ROWS = 12
+TABLE_ROWS = 6
 SEED = int(time.time())
 
 
@@ -48,6 +48,7 @@ def one_place(folder, program, verdicts, rng):
         made = run(program, *values, "--out", str(place))
         verdicts.of(f"killed: the {place.name} set is made", [made.stderr] if made.returncode else [])
     sets = {digest(old): "old", digest(new): "new"}
+    run(program, *NEW, "--out", str(new), "--replace")
     before = time.monotonic()
     run(program, *NEW, "--out", str(new), "--replace")
     whole = time.monotonic() - before
@@ -59,14 +60,17 @@ def one_place(folder, program, verdicts, rng):
         place = stage / "job"
         copytree(old, place)
         # Every other one late, where the saving is.
-        after = whole * (rng.uniform(0, 1.1) if moment % 2 else rng.uniform(0.7, 1.1))
+        after = whole * (rng.uniform(0, 1.05) if moment % 2 else rng.uniform(0.6, 1))
         caught += killed(program, after, *NEW, "--out", str(place), "--replace")
         seen = "nothing" if not place.exists() else sets.get(digest(place), "")
         if seen:
             found[seen] += 1
         else:
             wrong.append(f"after {after:.3f} s: {sorted(p.name for p in place.rglob('*'))}")
+        before = time.monotonic()
         again = run(program, *NEW, "--out", str(place), "--replace")
+        # As long as the last one took: a machine that does other work as well is now slow, now fast.
+        whole = time.monotonic() - before
         left = sorted(p.name for p in stage.iterdir())
         if again.returncode != 0 or digest(place) != digest(new) or left != ["job"]:
             wrong.append(f"after {after:.3f} s the next run left {left}: {again.stderr}")

@@ -46,7 +46,7 @@ internal sealed class Workbench : IDisposable
     public static (TimeSpan Took, long Peak) Run(params string[] words)
     {
         var start = Stopwatch.GetTimestamp();
-        using var process = Process.Start(new ProcessStartInfo(words[0], words[1..]) { RedirectStandardOutput = true, RedirectStandardError = true })!;
+        using var process = Process.Start(new ProcessStartInfo(words[0], words[1..]) { UseShellExecute = false, RedirectStandardOutput = true, RedirectStandardError = true })!;
         var output = process.StandardOutput.ReadToEndAsync();
         var errors = process.StandardError.ReadToEndAsync();
         var peak = 0L;
