@@ -14,7 +14,8 @@ internal sealed class Workbench : IDisposable
     {
         (this.native, this.plain) = (Directory.Exists(native) ? Path.Combine(native, "templateforge") : native, plain);
         // The settings of the program itself, so that the only difference is what it does.
-        File.WriteAllText(At("empty.csproj"), """
+        Directory.CreateDirectory(At("empty"));
+        File.WriteAllText(At("empty", "empty.csproj"), """
             <Project Sdk="Microsoft.NET.Sdk">
               <PropertyGroup>
                 <OutputType>Exe</OutputType>
@@ -26,9 +27,9 @@ internal sealed class Workbench : IDisposable
               </PropertyGroup>
             </Project>
             """);
-        File.WriteAllText(At("Empty.cs"), "return 0;\n");
-        Run("dotnet", "publish", At("empty.csproj"), "-r", RuntimeId, "-p:PublishAot=true", "--artifacts-path", At("native"), "-o", At("empty-native"));
-        Run("dotnet", "build", At("empty.csproj"), "-c", "Release", "--artifacts-path", At("plain"), "-o", At("empty-plain"));
+        File.WriteAllText(At("empty", "Empty.cs"), "return 0;\n");
+        Run("dotnet", "publish", At("empty", "empty.csproj"), "-r", RuntimeId, "-p:PublishAot=true", "--artifacts-path", At("native"), "-o", At("empty-native"));
+        Run("dotnet", "build", At("empty", "empty.csproj"), "-c", "Release", "--artifacts-path", At("plain"), "-o", At("empty-plain"));
     }
 
     private static string RuntimeId => System.Runtime.InteropServices.RuntimeInformation.RuntimeIdentifier;
