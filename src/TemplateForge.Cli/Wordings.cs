@@ -23,6 +23,9 @@ internal static class Wordings
         $"{option} does not go with --job: a job is made again from what its record says.",
         "Leave it out, or make the profile afresh with the values that you want.");
 
+    public static Complaint UnknownShell(Choice shell, IEnumerable<string> known) => shell.Place.Complain(
+        $"There is no script for a shell called '{Plain(shell.Word)}'.", $"Say {string.Join(", ", known)}.");
+
     public static Complaint NothingFound(Place place, ImmutableArray<string> words) => place.Complain(
         $"No profile in the library has '{Plain(string.Join(' ', words))}' in its name or its description.", "list alone shows all of them.");
 

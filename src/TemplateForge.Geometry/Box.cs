@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace TemplateForge.Geometry;
 
 /// <summary>An upright rectangle, in mm; bounds of things.</summary>
@@ -22,6 +24,14 @@ public readonly record struct Box
 
     /// <exception cref="InvalidOperationException">There are no boxes.</exception>
     public static Box Around(IEnumerable<Box> boxes) => boxes.Aggregate((a, b) => a.Joined(b));
+
+    /// <param name="segments">At least one.</param>
+    internal static Box Around(ImmutableArray<Segment> segments)
+    {
+        var all = segments[0].Bounds;
+        for (var i = 1; i < segments.Length; i++) all = all.Joined(segments[i].Bounds);
+        return all;
+    }
 
     public Box Joined(Box other) => new(
         new(Math.Min(Min.X, other.Min.X), Math.Min(Min.Y, other.Min.Y)),

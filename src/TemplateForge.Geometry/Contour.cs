@@ -24,7 +24,7 @@ public sealed class Contour
 
     public ImmutableArray<Segment> Segments { get; }
     public double Length => Segments.Sum(s => s.Length);
-    public Box Bounds => Box.Around(Segments.Select(s => s.Bounds));
+    public Box Bounds => Box.Around(Segments);
 
     /// <summary>Area in mm², positive counter-clockwise.</summary>
     public double SignedArea

@@ -21,7 +21,7 @@ public sealed class Path
     public Point Start => Segments[0].Start;
     public Point End => Segments[^1].End;
     public double Length => Segments.Sum(s => s.Length);
-    public Box Bounds => Box.Around(Segments.Select(s => s.Bounds));
+    public Box Bounds => Box.Around(Segments);
 
     public static Path Line(Point from, Point to) => new(Segment.Line(from, to));
 

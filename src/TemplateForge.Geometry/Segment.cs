@@ -35,8 +35,8 @@ public readonly record struct Segment
         ? throw new InvalidOperationException("A line has no centre.")
         : Start.MidpointTo(End) + (End - Start).Left * ((1 - Bulge * Bulge) / (4 * Bulge));
 
-    public Vector StartDirection => DirectionAt(0);
-    public Vector EndDirection => DirectionAt(1);
+    public Vector StartDirection => IsLine ? (End - Start).Unit : FromChord(-1);
+    public Vector EndDirection => IsLine ? (End - Start).Unit : FromChord(1);
 
     public Box Bounds
     {
@@ -44,8 +44,11 @@ public readonly record struct Segment
         {
             var bounds = new Box(Start, Start).Joined(new Box(End, End));
             if (IsLine) return bounds;
+            var (leaving, arriving) = (StartDirection, EndDirection);
             foreach (var quarter in (ReadOnlySpan<Vector>)[new(1, 0), new(0, 1), new(-1, 0), new(0, -1)])
             {
+                // It turns through half a circle at most, so it goes beyond its ends only where it sets out that way and comes back.
+                if (leaving.Dot(quarter) <= 0 || arriving.Dot(quarter) >= 0) continue;
                 var extreme = Extreme(quarter);
                 bounds = bounds.Joined(new Box(extreme, extreme));
             }
@@ -108,6 +111,15 @@ public readonly record struct Segment
         : Arc(At(from), At(to), IsLine ? 0 : Math.Tan(Sweep.Radians * (to - from) / 4));
 
     public Segment Placed(Placement by) => Arc(by.Of(Start), by.Of(End), by.Mirrors ? -Bulge : Bulge);
+
+    // The chord's direction turned by half the sweep: tan(sweep / 4) is the bulge, so no angle is needed.
+    private Vector FromChord(int way)
+    {
+        var chord = (End - Start).Unit;
+        var squared = Bulge * Bulge;
+        var (cos, sin) = ((1 - squared) / (1 + squared), way * 2 * Bulge / (1 + squared));
+        return new(chord.X * cos - chord.Y * sin, chord.X * sin + chord.Y * cos);
+    }
 
     public override string ToString() => IsLine ? $"line {Start} to {End}" : FormattableString.Invariant($"arc {Start} to {End}, bulge {Bulge}");
 }

@@ -24,7 +24,11 @@ public readonly record struct Vector(double X, double Y)
     /// <summary>Positive when <paramref name="other"/> lies to the left of this vector.</summary>
     public double Cross(Vector other) => X * other.Y - Y * other.X;
 
-    public Vector Turned(Angle by) => new(X * by.Cos - Y * by.Sin, X * by.Sin + Y * by.Cos);
+    public Vector Turned(Angle by)
+    {
+        var (sin, cos) = (by.Sin, by.Cos);
+        return new(X * cos - Y * sin, X * sin + Y * cos);
+    }
 
     // What a record would print, its vectors among it, would never end.
     public override string ToString() => FormattableString.Invariant($"({X}, {Y})");

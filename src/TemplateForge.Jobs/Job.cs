@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using TemplateForge.Drawing;
 using TemplateForge.Fabrication;
 using TemplateForge.Profiles;
@@ -28,15 +29,18 @@ public sealed class Job
         CancellationToken cancellation)
     {
         (Request, Profile, Modification, MeasuredOn, Printing, Cutter, Dxf) = (request, profile, modification, measuredOn, printing, cutter, dxf);
+        // Sheet by sheet on all cores; the files come in their order, whichever is done first.
+        var others = OtherSheets(shop).Select(sheet => Task.Run(() => Drawn(sheet), cancellation)).ToList();
         Template = TemplateSheet.Of(modification, printing);
-        var files = ImmutableArray.CreateBuilder<NamedBytes>();
-        foreach (var file in Drawn(shop))
+        var template = Drawn(() => [TemplateFile()]);
+        ImmutableArray<NamedBytes> files = [.. template, .. others.SelectMany(sheet => sheet.GetAwaiter().GetResult())];
+        Files = [.. files, new(JobRecord.FileName, "all that it was made from, to make it again", JobRecord.Written(this, files))];
+
+        ImmutableArray<NamedBytes> Drawn(Func<ImmutableArray<NamedBytes>> sheet)
         {
             cancellation.ThrowIfCancellationRequested();
-            files.Add(file);
+            return sheet();
         }
-        files.Add(new(JobRecord.FileName, "all that it was made from, to make it again", JobRecord.Written(this, files)));
-        Files = files.ToImmutable();
     }
 
     public JobRequest Request { get; }
@@ -72,24 +76,39 @@ public sealed class Job
     /// <summary>Whether a table can cut the piece; paper is only held against the work.</summary>
     public static bool IsCut(Piece piece) => piece.Kind != PieceKind.Paper;
 
-    private IEnumerable<NamedBytes> Drawn(ShopTables shop)
-    {
-        yield return new("template.pdf", $"paper template, full size, {Pages(Template.Document)} of {Paper.Name}{Printed}", Bytes(PdfWriter.Write(Template.Document)));
-        foreach (var piece in Modification.Pieces.Where(IsCut))
-        {
-            var cut = CutSheet.Of(Modification, piece, Dxf.Unit.Name);
-            yield return new(CutFileOf(piece), $"cut for a table, {Size(piece)}{KerfOf(piece.Planned)}{OtherThanUsual}", Bytes(DxfWriter.Write(cut, Dxf)));
-            if (!piece.Planned.IsNone)
-                yield return new(CutPictureOf(piece), "the same as SVG, full size", Bytes(SvgWriter.Write(CutSheet.Of(Modification, piece), piece.Title, PreviewMargin)));
-        }
+    private ImmutableArray<Func<ImmutableArray<NamedBytes>>> OtherSheets(ShopTables shop) =>
+        [.. Modification.Pieces.Where(IsCut).Select(p => (Func<ImmutableArray<NamedBytes>>)(() => Cut(p))), Pictures, () => [Work(shop)]];
 
+    private NamedBytes TemplateFile() =>
+        new("template.pdf", $"paper template, full size, {Pages(Template.Document)} of {Paper.Name}{Printed}", Bytes(PdfWriter.Write(Template.Document)));
+
+    private ImmutableArray<NamedBytes> Cut(Piece piece)
+    {
+        var what = $"cut for a table, {Size(piece)}{KerfOf(piece.Planned)}{OtherThanUsual}";
+        var file = new NamedBytes(CutFileOf(piece), what, Bytes(DxfWriter.Write(CutSheet.Of(Modification, piece, Dxf.Unit.Name), Dxf)));
+        return piece.Planned.IsNone
+            ? [file]
+            : [file, new(CutPictureOf(piece), "the same as SVG, full size", Bytes(SvgWriter.Write(CutSheet.Of(Modification, piece), piece.Title, PreviewMargin)))];
+    }
+
+    private ImmutableArray<NamedBytes> Pictures()
+    {
         var preview = Preview.Of(Modification);
-        yield return new("preview.svg", "picture, any size", Bytes(SvgWriter.Write(preview, Modification.Title, PreviewMargin)));
-        yield return new("preview.png", $"picture, {PreviewWidth} pixels wide", Bytes(PngWriter.Write(preview, PreviewWidth, PreviewMargin)));
+        return
+        [
+            new("preview.svg", "picture, any size", Bytes(SvgWriter.Write(preview, Modification.Title, PreviewMargin))),
+            new("preview.png", $"picture, {PreviewWidth} pixels wide", Bytes(PngWriter.Write(preview, PreviewWidth, PreviewMargin))),
+        ];
+    }
+
+    private NamedBytes Work(ShopTables shop)
+    {
         var bench = BenchPaper.For(Paper, shop);
         var sheet = JobSheet.Of(Modification, bench);
-        var work = $"the sheet for the bench: the work in order, distances to check, mark-out tables, {Pages(sheet)} of {bench.Name}";
-        yield return new("job-sheet.pdf", work, Bytes(PdfWriter.Write(sheet)));
+        return new(
+            "job-sheet.pdf",
+            $"the sheet for the bench: the work in order, distances to check, mark-out tables, {Pages(sheet)} of {bench.Name}",
+            Bytes(PdfWriter.Write(sheet)));
     }
 
     private string OtherThanUsual => Dxf == DxfFormat.Usual ? "" : $", {Dxf.Release} in {(Dxf.Unit == DxfUnit.Inch ? "inches" : "mm")}";
@@ -102,7 +121,7 @@ public sealed class Job
         : plan.Cutter.Compensates ? $", for the {plan.Cutter.Title}, which allows for its kerf"
         : string.Create(System.Globalization.CultureInfo.InvariantCulture, $", for the {plan.Cutter.Title}, kerf {plan.Kerf:0.###} mm allowed for");
 
-    private static ImmutableArray<byte> Bytes(byte[] written) => [.. written];
+    private static ImmutableArray<byte> Bytes(byte[] written) => ImmutableCollectionsMarshal.AsImmutableArray(written);
 
     private static string Pages(Document document) => document.Pages.Length == 1 ? "1 page" : $"{document.Pages.Length} pages";
 

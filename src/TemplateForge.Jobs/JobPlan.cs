@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
+using TemplateForge.Drawing;
 using TemplateForge.Fabrication;
 using TemplateForge.Notation;
 using TemplateForge.Profiles;
@@ -38,10 +39,22 @@ public sealed class JobPlan
     {
         plan = null;
         if (!ShopReader.TryRead(request.ShopFiles, complaints, out var shop)) return false;
+        if (Profile.TryRead(request.Profile, shop, complaints, out var profile)) return TryMake(request, shop, profile, complaints, out plan);
+        // What is wrong with the request is told as well.
+        ChosenPrinting.TryChoose(request, shop, complaints, out _);
+        TryChooseDxf(request.Dxf, shop, complaints, out _);
+        ChosenCutter.TryChoose(request, shop, complaints, out _);
+        return false;
+    }
+
+    /// <summary>Puts the values in where the tables and the profile of the request have been read before.</summary>
+    internal static bool TryMake(
+        JobRequest request, ShopTables shop, Profile profile, ICollection<Complaint> complaints, [MaybeNullWhen(false)] out JobPlan plan)
+    {
+        plan = null;
         var printingIsKnown = ChosenPrinting.TryChoose(request, shop, complaints, out var printing);
         var dxfIsKnown = TryChooseDxf(request.Dxf, shop, complaints, out var dxf);
         var cutterIsKnown = ChosenCutter.TryChoose(request, shop, complaints, out var cutter);
-        if (!Profile.TryRead(request.Profile, shop, complaints, out var profile)) return false;
         var handsAreKnown = TryChooseHands(request, profile, complaints, out var hands, out var measuredOn);
         // Tried even where something is wrong already, so that what is wrong with the values is told as well.
         if (!TryMakeModifications(profile, request.Settings, hands, measuredOn, complaints, out var modifications)) return false;

@@ -17,7 +17,9 @@ internal static class CommandTree
             CheckProfileCommand.Create(terminal, cancellation),
             CheckDxfCommand.Create(terminal),
             CouponCommand.Create(terminal),
+            CompletionCommand.Create(terminal),
         };
+        root.Add(SuggestCommand.Create(root, terminal));
         // Nothing but the commands above: no words that begin with [ and steer the parser.
         root.Directives.Clear();
         foreach (var help in root.Options.OfType<HelpOption>()) help.Action = new HelpWithExamples((HelpAction)help.Action!, terminal);

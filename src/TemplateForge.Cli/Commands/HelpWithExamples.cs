@@ -26,12 +26,13 @@ internal sealed class HelpWithExamples(HelpAction help, Terminal terminal) : Syn
         return command switch
         {
             ListCommand.Name => [ListCommand.Name, $"{ListCommand.Name} {profile.Split('-')[0]}", $"{ListCommand.Name} --json"],
-            ShowCommand.Name => [$"{ShowCommand.Name} {profile}", $"{ShowCommand.Name} my-profile.yaml"],
+            ShowCommand.Name => [$"{ShowCommand.Name} {profile}", $"{ShowCommand.Name} my-profile.yaml", $"{ShowCommand.Name} {profile} --csv > values.csv"],
             MakeCommand.Name =>
             [
                 $"{MakeCommand.Name} {profile}",
                 $"{MakeCommand.Name} {profile} --set {setting} --paper a3",
                 $"{MakeCommand.Name} {profile} --set {setting} --out jobs/next --replace",
+                $"{MakeCommand.Name} {profile} --from values.csv --out jobs",
                 $"{MakeCommand.Name} --job out/{profile}/job.json --out again",
             ],
             CheckProfileCommand.Name => [$"{CheckProfileCommand.Name} my-profile.yaml", $"{CheckProfileCommand.Name} family/*.yaml --json"],
@@ -41,6 +42,7 @@ internal sealed class HelpWithExamples(HelpAction help, Terminal terminal) : Syn
                 $"{CouponCommand.Name} office-laser --paper a3",
                 $"{CouponCommand.Name} office-laser --paper a3 --level 239.4 --upright 359.6 --rising 432.2 --falling 431.9 --shop my-shop",
             ],
+            CompletionCommand.Name => [$"{CompletionCommand.Name} bash", $"{CompletionCommand.Name} powershell"],
             _ => [ListCommand.Name, $"{ShowCommand.Name} {profile}", $"{MakeCommand.Name} {profile} --set {setting}"],
         };
     }

@@ -40,7 +40,8 @@ internal sealed class MakeCommand
         var named = parsed.GetValue(options.Named) ?? "";
         var job = line.Single(options.JobFile.Name);
         if (named.Length > 0 == job.IsMade) return NotUnderstood(Wordings.ProfileOrJob(CommandLine.Start));
-        return job.IsMade ? MakeAgain(job) : Make(named);
+        if (job.IsMade) return MakeAgain(job);
+        return line.Single(options.From.Name) is { IsMade: true } table ? MakeMany(named, table) : Make(named);
     }
 
     private int Make(string named)
@@ -51,9 +52,15 @@ internal sealed class MakeCommand
         return Save(Drawn(plan), Remade.No);
     }
 
+    private int MakeMany(string named, Choice table)
+    {
+        if (!TryRequest(named, out var request) || complaints.Count > 0) return Refuse();
+        return new BatchRun(table, request, terminal, cancellation).Run(line.Single(options.Out.Name), parsed.GetValue(options.Replace), AsJson, complaints);
+    }
+
     private int MakeAgain(Choice job)
     {
-        foreach (var option in (Option[])[options.Set, options.Hand, options.MeasuredOn, .. options.Printing, options.Cutter, options.Kerf, options.Dxf, options.Shop])
+        foreach (var option in (Option[])[options.Set, options.Hand, options.MeasuredOn, .. options.Printing, options.Cutter, options.Kerf, options.Dxf, options.Shop, options.From])
             if (line.Single(option.Name) is { IsMade: true } given) complaints.Add(Wordings.NotWithJob(given.Place, option.Name));
         if (complaints.Count > 0)
         {

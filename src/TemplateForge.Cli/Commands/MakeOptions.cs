@@ -79,6 +79,12 @@ internal sealed class MakeOptions
         HelpName = "file",
     };
 
+    public Option<string> From { get; } = new("--from")
+    {
+        Description = "A table of values, comma-separated: a job for each row. show PROFILE --csv prints its headings.",
+        HelpName = "file",
+    };
+
     public Option<string> Out { get; } = new("--out")
     {
         Description = "The job's folder; without it, out/ and the profile's name.",
@@ -98,5 +104,5 @@ internal sealed class MakeOptions
     public IReadOnlyList<Option> Printing => [Paper, Overlap, Printer, Turn, Line];
 
     /// <summary>The options that a value follows.</summary>
-    public IReadOnlyList<Option> Valued => [Set, Hand, MeasuredOn, .. Printing, Cutter, Kerf, Dxf, Shop, JobFile, Out];
+    public IReadOnlyList<Option> Valued => [Set, Hand, MeasuredOn, .. Printing, Cutter, Kerf, Dxf, Shop, JobFile, From, Out];
 }

@@ -15,16 +15,17 @@ internal static class ShowCommand
     {
         var named = new Argument<string>("profile") { Description = "Its name in the library, or a .yaml file." };
         var (shop, json) = (CommonOptions.Shop(), CommonOptions.Json());
-        var command = new Command(Name, "Show what a profile makes and the values that it asks for.") { named, shop, json };
+        var csv = new Option<bool>("--csv") { Description = "Print the headings of a table of values for make --from, and nothing else." };
+        var command = new Command(Name, "Show what a profile makes and the values that it asks for.") { named, shop, csv, json };
         command.SetAction(parsed =>
         {
             var line = new CommandLine(parsed.Tokens.Select(t => t.Value).ToList(), [shop.Name]);
-            return Run(parsed.GetRequiredValue(named), line, line.Single(shop.Name), parsed.GetValue(json), terminal);
+            return Run(parsed.GetRequiredValue(named), line, line.Single(shop.Name), parsed.GetValue(csv), parsed.GetValue(json), terminal);
         });
         return command;
     }
 
-    private static int Run(string named, CommandLine line, Choice shop, bool asJson, Terminal terminal)
+    private static int Run(string named, CommandLine line, Choice shop, bool asTable, bool asJson, Terminal terminal)
     {
         var complaints = new List<Complaint>();
         if (!Bench.TryOpen(terminal, shop, complaints, out var bench)
@@ -32,6 +33,11 @@ internal static class ShowCommand
             || !Profile.TryRead(file, bench.Shop, complaints, out var profile))
         {
             return ComplaintPrinter.Refuse(complaints, asJson, terminal);
+        }
+        if (asTable)
+        {
+            terminal.Output.WriteLine(string.Join(',', Batch.HeadingsFor(profile)));
+            return ExitCode.Done;
         }
         var report = ProfileReport.Of(profile);
         if (asJson) Reports.Print(report, ReportText.Default.ProfileReport, terminal);

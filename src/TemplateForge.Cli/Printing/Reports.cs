@@ -53,6 +53,7 @@ internal sealed record CheckedFile(string File, bool IsSound);
 [JsonSerializable(typeof(ProfileReport))]
 [JsonSerializable(typeof(CheckReport))]
 [JsonSerializable(typeof(MakeReport))]
+[JsonSerializable(typeof(BatchReport))]
 [JsonSerializable(typeof(DxfReport))]
 [JsonSerializable(typeof(CouponReport))]
 internal sealed partial class ReportText : JsonSerializerContext;

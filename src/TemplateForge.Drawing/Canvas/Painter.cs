@@ -1,88 +1,51 @@
-using SkiaSharp;
+using System.Collections.Immutable;
 using TemplateForge.Geometry;
 
 namespace TemplateForge.Drawing;
 
-/// <summary>Draws on a Skia canvas that is scaled to mm.</summary>
-/// <param name="canvas">Where to draw; its origin is the upper left corner.</param>
-/// <param name="height">Height of the canvas in mm.</param>
+/// <summary>Draws on a canvas what is seen of a drawing: dashes and lettering as the strokes that they are made of.</summary>
+/// <param name="canvas">Where to draw.</param>
 /// <param name="leastWidth">Pens draw at least this wide, in mm.</param>
-internal sealed class Painter(SKCanvas canvas, double height, double leastWidth)
+internal sealed class Painter(ICanvas canvas, double leastWidth)
 {
     public void Draw(LineDrawing drawing, Placement placement, Box window)
     {
-        canvas.Save();
-        canvas.ClipRect(new((float)window.Min.X, (float)(height - window.Max.Y), (float)window.Max.X, (float)(height - window.Min.Y)));
+        canvas.Clip(window);
         foreach (var layer in drawing.Layers)
         {
-            foreach (var mark in layer.Marks) Draw(mark.Placed(placement), layer.Pen, window);
+            var pen = layer.Pen.Width < leastWidth ? layer.Pen with { Width = leastWidth } : layer.Pen;
+            var seen = window.Grown(pen.Width / 2);
+            // A dash is as long as its own pen makes it.
+            foreach (var mark in layer.Marks) Draw(mark.Placed(placement), pen, layer.Pen, seen);
         }
-        canvas.Restore();
+        canvas.Unclip();
     }
 
-    private void Draw(Mark mark, Pen pen, Box window)
+    private void Draw(Mark mark, Pen pen, Pen dashes, Box seen)
     {
-        var seen = window.Grown(Math.Max(pen.Width, leastWidth) / 2);
         switch (mark)
         {
             case OpenStroke open when open.Bounds.Touches(seen):
-                Stroke(pen, seen, pen.Dash.IsEmpty ? [open.Path] : Dashes.Along(open.Path, pen));
+                Stroke(pen, seen, pen.Dash.IsEmpty ? [open.Path] : Dashes.Along(open.Path, dashes));
                 break;
             case ClosedStroke closed when closed.Bounds.Touches(seen):
-                if (pen.Dash.IsEmpty) Stroke(pen, closed.Contour);
-                else Stroke(pen, seen, Dashes.Along(closed.Contour, pen));
+                if (pen.Dash.IsEmpty) canvas.Stroke(pen, [closed.Contour.Segments], closed: true);
+                else Stroke(pen, seen, Dashes.Along(closed.Contour, dashes));
                 break;
             case Lettering words:
                 Stroke(pen, seen, Alphabet.Strokes(words));
                 break;
             case Fill { Region.IsEmpty: false } fill when fill.Bounds.Touches(seen):
-                Paint(fill);
+                canvas.Fill(fill.Colour, [.. fill.Region.Contours.Select(c => c.Segments)]);
                 break;
         }
     }
 
-    private void Stroke(Pen pen, Box seen, IEnumerable<Path> paths)
+    private void Stroke(Pen pen, Box seen, ImmutableArray<Path> paths)
     {
-        using var builder = new SKPathBuilder();
-        var any = false;
-        foreach (var path in paths.Where(p => p.Bounds.Touches(seen)))
-        {
-            builder.Add(path.Segments, height, closed: false);
-            any = true;
-        }
-        if (any) Stroke(pen, builder);
+        var runs = new List<ImmutableArray<Segment>>(paths.Length);
+        foreach (var path in paths)
+            if (path.Bounds.Touches(seen)) runs.Add(path.Segments);
+        if (runs.Count > 0) canvas.Stroke(pen, runs, closed: false);
     }
-
-    private void Stroke(Pen pen, Contour contour)
-    {
-        using var builder = new SKPathBuilder();
-        builder.Add(contour.Segments, height, closed: true);
-        Stroke(pen, builder);
-    }
-
-    private void Stroke(Pen pen, SKPathBuilder builder)
-    {
-        using var path = builder.Detach();
-        using var paint = new SKPaint
-        {
-            Style = SKPaintStyle.Stroke,
-            StrokeWidth = (float)Math.Max(pen.Width, leastWidth),
-            StrokeCap = SKStrokeCap.Round,
-            StrokeJoin = SKStrokeJoin.Round,
-            Color = Of(pen.Colour),
-            IsAntialias = true,
-        };
-        canvas.DrawPath(path, paint);
-    }
-
-    private void Paint(Fill fill)
-    {
-        using var builder = new SKPathBuilder();
-        foreach (var contour in fill.Region.Contours) builder.Add(contour.Segments, height, closed: true);
-        using var path = builder.Detach();
-        using var paint = new SKPaint { Style = SKPaintStyle.Fill, Color = Of(fill.Colour), IsAntialias = true };
-        canvas.DrawPath(path, paint);
-    }
-
-    private static SKColor Of(Colour colour) => new(colour.Red, colour.Green, colour.Blue);
 }

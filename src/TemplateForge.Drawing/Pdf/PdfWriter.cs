@@ -1,16 +1,12 @@
-using System.IO;
-using SkiaSharp;
+using System.Globalization;
 
 namespace TemplateForge.Drawing;
 
 /// <summary>Writes a document as a PDF at true scale, the same bytes every time.</summary>
-/// <remarks>Pages are true to 0.001 mm, points and arcs to 0.0005 mm on paper up to 2 m (single-precision numbers).</remarks>
+/// <remarks>Pages and points are true to 0.0001 mm, arcs to another 0.0001 mm, on paper of any size.</remarks>
 public static class PdfWriter
 {
     private const double PointsPerMm = 72 / 25.4;
-
-    /// <summary>With 72 dots an inch Skia rounds a page to whole points; at 2540 to a hundredth of a millimetre.</summary>
-    private const float DotsPerInch = 2540;
 
     /// <exception cref="ArgumentException">There is no page, a page has no size, or a view is a mirror image.</exception>
     public static byte[] Write(Document document)
@@ -22,40 +18,29 @@ public static class PdfWriter
                 throw new ArgumentException($"A page of {page.Width} × {page.Height} mm has no size.", nameof(document));
         }
 
-        // No date: neither a clock nor a machine stands in the file.
-        var about = new SKDocumentPdfMetadata(DotsPerInch)
+        // Object 1 is the catalogue, 2 the tree of pages, 3 what it is about; then two for each page.
+        const int first = 4;
+        var file = new PdfFile();
+        file.Add("<</Type /Catalog /Pages 2 0 R>>");
+        var kids = string.Join(' ', document.Pages.Select((_, i) => string.Create(CultureInfo.InvariantCulture, $"{first + 2 * i} 0 R")));
+        file.Add(string.Create(CultureInfo.InvariantCulture, $"<</Type /Pages /Count {document.Pages.Length} /Kids [{kids}]>>"));
+        var program = PdfFile.Words("TemplateForge");
+        file.Add($"<</Title {PdfFile.Words(document.Title)}\n/Subject {PdfFile.Words(document.Subject)}\n/Creator {program}\n/Producer {program}>>");
+        foreach (var (page, i) in document.Pages.Select((page, i) => (page, i)))
         {
-            Title = document.Title,
-            Subject = document.Subject,
-            Creator = "TemplateForge",
-            Producer = "TemplateForge",
-        };
-        using var stream = new MemoryStream();
-        using (var pdf = SKDocument.CreatePdf(stream, about))
-        {
-            foreach (var page in document.Pages) Write(page, pdf);
-            pdf.Close();
+            file.Add(string.Create(CultureInfo.InvariantCulture,
+                $"<</Type /Page /Parent 2 0 R /Resources <<>> /MediaBox [0 0 {page.Width * PointsPerMm:F8} {page.Height * PointsPerMm:F8}] /Contents {first + 2 * i + 1} 0 R>>"));
+            file.AddStream(Content(page).Content);
         }
-        return stream.ToArray();
+        return file.Ended(root: 1, about: 3);
     }
 
-    private static void Write(Page page, SKDocument pdf)
+    private static PdfCanvas Content(Page page)
     {
-        using var canvas = pdf.BeginPage((float)(page.Width * PointsPerMm), (float)(page.Height * PointsPerMm));
-        canvas.Scale((float)PointsPerMm);
-        if (page.Correction != PageCorrection.None) canvas.Concat(Matrix(page));
-        var painter = new Painter(canvas, page.Height, leastWidth: 0);
+        var canvas = new PdfCanvas();
+        if (page.Correction != PageCorrection.None) canvas.Correct(page.Correction, new(page.Width / 2, page.Height / 2));
+        var painter = new Painter(canvas, leastWidth: 0);
         foreach (var view in page.Views) painter.Draw(view.Drawing, view.Placement, view.Window);
-        pdf.EndPage();
-    }
-
-    // About the middle of the page, whose y runs downwards here.
-    private static SKMatrix Matrix(Page page)
-    {
-        var (by, x, y) = (page.Correction, page.Width / 2, page.Height / 2);
-        return new(
-            (float)by.X, (float)-by.Skew, (float)(x - by.X * x + by.Skew * y),
-            (float)-by.Skew, (float)by.Y, (float)(y - by.Y * y + by.Skew * x),
-            0, 0, 1);
+        return canvas;
     }
 }

@@ -6,6 +6,9 @@ namespace TemplateForge.Drawing;
 /// <summary>Writes a picture of a drawing.</summary>
 public static class PngWriter
 {
+    // Thin lines on white are long runs of one value: a filter would only break them up, and looking for the best one costs most.
+    private static readonly SKPngEncoderOptions LineArt = new(SKPngEncoderFilterFlags.None, zLibLevel: 3);
+
     /// <param name="drawing">What is shown.</param>
     /// <param name="width">Width in pixels; the height follows from the drawing.</param>
     /// <param name="margin">White border in mm.</param>
@@ -23,10 +26,11 @@ public static class PngWriter
             canvas.Clear(SKColors.White);
             canvas.Scale((float)perMm);
             // A line thinner than a pixel fades: on a screen it is drawn as one.
-            new Painter(canvas, frame.Height, leastWidth: 1 / perMm)
+            new Painter(new SkiaCanvas(canvas, frame.Height), leastWidth: 1 / perMm)
                 .Draw(drawing, Placement.Moved(Point.Origin - frame.Min), new(Point.Origin, new(frame.Width, frame.Height)));
         }
-        using var data = bitmap.Encode(SKEncodedImageFormat.Png, quality: 100);
+        using var pixels = bitmap.PeekPixels()!; // a bitmap that was drawn on has some
+        using var data = pixels.Encode(LineArt)!;
         return data.ToArray();
     }
 }

@@ -59,13 +59,14 @@ internal static class Dimensions
         var aside = (shown.To - shown.From).Dot(along.Left);
         var bounds = piece.Shape.Bounds;
         var farthest = Math.Max(bounds.Width, bounds.Height) + 60 * unit;
+        var width = Alphabet.Width(text, TextHeight * unit);
         var (least, best) = (double.PositiveInfinity, new List<Mark>());
         for (var away = Nearest * unit; away < farthest && away * ExtensionCost / unit < least; away += Step * unit)
         {
             // Below a level dimension and to the right of an upright one come first: nearest to where they are read from.
             foreach (var offset in (double[])[Math.Min(0, aside) - away, Math.Max(0, aside) + away])
             {
-                var candidate = new Candidate(free, piece, shown, along, offset, text, unit);
+                var candidate = new Candidate(free, piece, shown, along, offset, text, width, unit);
                 var cost = candidate.Cost(aside, least);
                 if (cost < least - 1e-9) (least, best) = (cost, candidate.Marks());
             }
@@ -75,10 +76,9 @@ internal static class Dimensions
 
     /// <summary>One place for a dimension line.</summary>
     private sealed record Candidate(
-        FreePlace Free, Piece Piece, ShownDistance Shown, Vector Along, double Offset, string Text, double Unit)
+        FreePlace Free, Piece Piece, ShownDistance Shown, Vector Along, double Offset, string Text, double Width, double Unit)
     {
         private double Height => TextHeight * Unit;
-        private double Width => Alphabet.Width(Text, Height);
         private Point Start => Shown.From + Along.Left * Offset;
         private Point End => Start + Along * (Shown.To - Shown.From).Dot(Along);
         private double Length => Start.DistanceTo(End);
@@ -168,8 +168,9 @@ internal static class Dimensions
         {
             var middle = middleOnLine + Reads.Left * (TextAbove * Unit + Height / 2);
             var steps = (int)Math.Ceiling(Width / Height);
-            return Enumerable.Range(0, steps + 1).All(i =>
-                Free.IsFree(Around(middle + Reads * (Width * ((double)i / steps - 0.5)), TextHeight / 2 + TextClear)));
+            for (var i = 0; i <= steps; i++)
+                if (!Free.IsFree(Around(middle + Reads * (Width * ((double)i / steps - 0.5)), TextHeight / 2 + TextClear))) return false;
+            return true;
         }
 
         private Box Around(Point point, double reach) => new Box(point, point).Grown(reach * Unit);

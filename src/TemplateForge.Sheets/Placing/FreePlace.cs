@@ -55,7 +55,15 @@ internal sealed class FreePlace
     public bool RunsThroughWords(Segment line, double clearance)
     {
         var steps = (int)Math.Ceiling(line.Length / (_cell / 2));
-        return _words.Any(w => w.Grown(clearance) is var box && Enumerable.Range(0, steps + 1).Any(i => box.Contains(line.At((double)i / steps))));
+        var bounds = line.Bounds;
+        foreach (var words in _words)
+        {
+            var box = words.Grown(clearance);
+            if (!box.Touches(bounds)) continue;
+            for (var i = 0; i <= steps; i++)
+                if (box.Contains(line.At((double)i / steps))) return true;
+        }
+        return false;
     }
 
     /// <summary>Nothing may come nearer to these marks than the clearance; round lettering a box is taken.</summary>

@@ -1,0 +1,57 @@
+using System.Globalization;
+using System.IO;
+using System.IO.Compression;
+using System.Text;
+
+namespace TemplateForge.Drawing;
+
+/// <summary>The objects of a PDF 1.4 and where each begins (ISO 32000-1, 7.5).</summary>
+internal sealed class PdfFile
+{
+    private readonly PdfText text = new();
+    private readonly List<int> offsets = [];
+
+    public PdfFile() => text.Put("%PDF-1.4\n%"u8).Put([0xE2, 0xE3, 0xCF, 0xD3]).Put("\n"u8); // bytes above 127: it is not plain text
+
+    /// <summary>Adds the next object; they are numbered from 1.</summary>
+    public void Add(string dictionary)
+    {
+        Begin();
+        text.Put(dictionary).Put("\nendobj\n"u8);
+    }
+
+    /// <summary>Adds the next object, a stream that is packed.</summary>
+    public void AddStream(ReadOnlySpan<byte> content)
+    {
+        using var packed = new MemoryStream();
+        using (var packing = new ZLibStream(packed, Packing, leaveOpen: true)) packing.Write(content);
+        Begin();
+        text.Put(string.Create(CultureInfo.InvariantCulture, $"<</Filter /FlateDecode /Length {packed.Length}>> stream\n"));
+        text.Put(packed.GetBuffer().AsSpan(0, (int)packed.Length)).Put("\nendstream\nendobj\n"u8);
+    }
+
+    /// <summary>Adds the table of offsets and ends the file. Nothing in it names a day or a machine.</summary>
+    /// <param name="root">Number of the catalogue.</param>
+    /// <param name="about">Number of what is said about the document.</param>
+    public byte[] Ended(int root, int about)
+    {
+        var table = text.Length;
+        text.Put(string.Create(CultureInfo.InvariantCulture, $"xref\n0 {offsets.Count + 1}\n0000000000 65535 f \n"));
+        foreach (var offset in offsets) text.Put(string.Create(CultureInfo.InvariantCulture, $"{offset:D10} 00000 n \n"));
+        text.Put(string.Create(CultureInfo.InvariantCulture,
+            $"trailer\n<</Size {offsets.Count + 1}\n/Root {root} 0 R\n/Info {about} 0 R>>\nstartxref\n{table}\n%%EOF\n"));
+        return text.Bytes.ToArray();
+    }
+
+    /// <summary>Words as a string object: UTF-16 in hexadecimal, whatever alphabet they are in.</summary>
+    public static string Words(string words) => $"<FEFF{Convert.ToHexString(Encoding.BigEndianUnicode.GetBytes(words))}>";
+
+    // The level at which packing takes no longer than drawing.
+    private static ZLibCompressionOptions Packing => new() { CompressionLevel = 3 };
+
+    private void Begin()
+    {
+        offsets.Add(text.Length);
+        text.Put(string.Create(CultureInfo.InvariantCulture, $"{offsets.Count} 0 obj\n"));
+    }
+}

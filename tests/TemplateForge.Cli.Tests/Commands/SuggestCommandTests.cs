@@ -1,0 +1,74 @@
+using System.Collections.Immutable;
+
+namespace TemplateForge.Cli.Tests.Commands;
+
+public sealed class SuggestCommandTests
+{
+    private static ImmutableArray<string> After(string line)
+    {
+        using var typed = Typed.Run("suggest", line);
+        Assert.Equal((ExitCode.Done, ""), (typed.Code, typed.Errors));
+        return [.. typed.Output.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)];
+    }
+
+    [Fact]
+    public void A_line_with_nothing_but_the_programs_name_goes_on_with_a_command_but_not_with_one_that_is_hidden()
+    {
+        var words = After("templateforge ");
+        Assert.Superset(new HashSet<string> { "list", "show", "make", "check-profile", "check-dxf", "completion" }, words.ToHashSet());
+        Assert.DoesNotContain("suggest", words);
+    }
+
+    [Theory]
+    [InlineData("templateforge ma", "make")]
+    [InlineData("templateforge make boos", "booster-clearance-notch")]
+    [InlineData("templateforge show hole-p", "hole-plug-patch")]
+    [InlineData("templateforge make --paper a3 hole-p", "hole-plug-patch")]
+    [InlineData("templateforge make hole-plug-patch --rep", "--replace")]
+    [InlineData("templateforge make hole-plug-patch --paper lett", "letter")]
+    [InlineData("templateforge make hole-plug-patch --cutter plas", "plasma-table")]
+    [InlineData("templateforge make hole-plug-patch --hand b", "both")]
+    [InlineData("templateforge make hole-plug-patch --set diam", "diameter=")]
+    [InlineData("templateforge make hole-plug-patch --set hole=rounded", "hole=rounded_rectangle")]
+    [InlineData("templateforge make hole-plug-patch --set \"hole=rounded", "hole=rounded_rectangle")]
+    [InlineData("templateforge check-dxf part.dxf --unit i", "in")]
+    [InlineData("templateforge completion pow", "powershell")]
+    public void A_word_that_was_begun_is_ended(string line, string word) => Assert.Equal([word], After(line));
+
+    [Theory]
+    [InlineData("templateforge make hole-plug-patch --out ")] // a folder: the shell knows it
+    [InlineData("templateforge make hole-plug-patch --set diameter=")] // to be measured
+    [InlineData("templateforge make nothing-called-so --set ")]
+    [InlineData("templateforge nothing ")]
+    [InlineData("templateforge make hole-plug-patch zz")]
+    public void Where_there_is_nothing_to_say_nothing_is_said(string line) => Assert.Empty(After(line));
+
+    [Fact]
+    public void What_was_given_is_not_offered_again_but_for_set()
+    {
+        var words = After("templateforge make hole-plug-patch --paper a3 --set diameter=30 --");
+        Assert.DoesNotContain("--paper", words);
+        Assert.Contains("--set", words);
+        Assert.DoesNotContain("diameter=", After("templateforge make hole-plug-patch --set diameter=30 --set "));
+    }
+
+    [Theory]
+    [InlineData("bash", "complete ")]
+    [InlineData("zsh", "#compdef templateforge")]
+    [InlineData("powershell", "Register-ArgumentCompleter")]
+    public void There_is_a_script_for_each_shell_which_asks_the_program(string shell, string part)
+    {
+        using var typed = Typed.Run("completion", shell);
+        Assert.Equal((ExitCode.Done, ""), (typed.Code, typed.Errors));
+        Assert.Contains(part, typed.Output, StringComparison.Ordinal);
+        Assert.Contains("templateforge suggest", typed.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Another_shell_is_refused_with_those_that_there_are()
+    {
+        using var typed = Typed.Run("completion", "ksh");
+        Assert.Equal(ExitCode.Refused, typed.Code);
+        Assert.Contains("bash, zsh, powershell", typed.Errors, StringComparison.Ordinal);
+    }
+}
