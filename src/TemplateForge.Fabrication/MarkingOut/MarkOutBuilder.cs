@@ -7,7 +7,7 @@ namespace TemplateForge.Fabrication;
 internal sealed class MarkOutBuilder(BaseLine from)
 {
     /// <summary>Places nearer than this, in mm, are one mark on the metal.</summary>
-    private const double SameMark = 0.02;
+    private const double SameMark = 0.05;
 
     private readonly List<MarkedPoint> _points = [];
     private readonly List<MarkedLine> _lines = [];

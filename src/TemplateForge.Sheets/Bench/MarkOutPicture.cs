@@ -77,7 +77,7 @@ internal static class MarkOutPicture
         board.Add(LineKinds.Generator, piece.Generators.Select(g => PieceLines.Stroke(g.Along)));
         board.Line(LineKinds.CentreLine, line.First - line.Along * (past * unit), line.Second + line.Along * (past * unit));
         // The panel goes on past what is marked on it.
-        var near = Region.Of(Outline.Rectangle(Box.Around(board.Marks.Select(m => m.Bounds)).Grown(Math.Max(2 * past * unit, Tolerance.Length * 10))));
+        var near = Region.Of(Outline.Rectangle(Box.Around(board.Marks.Select(m => m.Bounds)).Grown(Math.Max(2 * unit, Tolerance.Length * 10))));
         board.Add(LineKinds.PanelEdge, piece.Edges.SelectMany(e => e.PartsInside(near)).Select(PieceLines.Stroke));
         if (unit <= 0) return board;
         foreach (var datum in piece.Datums) board.Add(LineKinds.Datum, PieceLines.DatumMarks(datum, unit));

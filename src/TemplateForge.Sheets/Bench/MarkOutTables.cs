@@ -7,10 +7,11 @@ namespace TemplateForge.Sheets;
 
 /// <summary>The tables by which one piece is marked out.</summary>
 /// <param name="MarkOut">The piece.</param>
+/// <param name="Tacks">Its tacks: a hole in which one lies has its number beside it.</param>
 /// <param name="Height">Height in mm of the capitals.</param>
 /// <param name="Width">Width in mm.</param>
 /// <param name="InInches">Whether inches stand beside the millimetres.</param>
-internal sealed record MarkOutTables(MarkOut MarkOut, double Height, double Width, bool InInches)
+internal sealed record MarkOutTables(MarkOut MarkOut, ImmutableArray<Tack> Tacks, double Height, double Width, bool InInches)
 {
     /// <summary>More lines than this on a piece are set out by along and offset alone.</summary>
     private const int MostStruck = 12;
@@ -49,12 +50,14 @@ internal sealed record MarkOutTables(MarkOut MarkOut, double Height, double Widt
     // A row for each where they are many: nobody strikes them all with a trammel.
     private IEnumerable<FlowItem> ManyLines(List<MarkedLine> lines)
     {
-        var places = lines.Select(l => (Name: Wording.NameOf(l), From: MarkOut[l.Stretches[0].From].Place, To: MarkOut[l.Stretches[^1].To].Place)).ToList();
+        var places = lines.Select(l => (
+            Name: Wording.NameOf(l), Ends: $"{l.Stretches[0].From}-{l.Stretches[^1].To}", From: MarkOut[l.Stretches[0].From].Place, To: MarkOut[l.Stretches[^1].To].Place)).ToList();
+        var of = WidthOf(["of", .. places.Select(p => p.Ends)]);
         var figure = WidthOf(["to along", .. places.SelectMany(p => Figures(p.From).Concat(Figures(p.To))).SelectMany(f => f.Split('\n'))]);
         return Titled("Lines on the piece, by along and offset alone",
-            [("line", Width - 4 * figure), ("along", figure), ("offset", figure), ("to along", figure), ("offset", figure)],
+            [("of", of), ("line", Width - of - 4 * figure), ("along", figure), ("offset", figure), ("to along", figure), ("offset", figure)],
             places.Select(p => (ImmutableArray<Cell>)
-                [Words(p.Name), Words(Figure(p.From.Along)), Words(Figure(p.From.Offset)), Words(Figure(p.To.Along)), Words(Figure(p.To.Offset))]), 1.8);
+                [Words(p.Ends), Words(p.Name), Words(Figure(p.From.Along)), Words(Figure(p.From.Offset)), Words(Figure(p.To.Along)), Words(Figure(p.To.Offset))]), 1.8);
     }
 
     private IEnumerable<FlowItem> Arcs()
@@ -81,11 +84,17 @@ internal sealed record MarkOutTables(MarkOut MarkOut, double Height, double Widt
         ]), 1.8);
     }
 
+    // In the order in which they are welded, if they are.
     private IEnumerable<FlowItem> Holes()
     {
         if (MarkOut.Holes.IsEmpty) return [];
-        var columns = Columns([("hole", ["hole"]), ("dia.", MarkOut.Holes.Select(h => Wording.Tenth(h.Diameter)))], MarkOut.Holes.Select(h => h.Place), "");
-        return Titled("Holes, by their centres", columns, MarkOut.Holes.Select(h => Row([$"h{Number(h.Number)}", Figure(h.Diameter)], h.Place, "")), 1.8);
+        var holes = MarkOut.Holes.Select(h => (Hole: h, Tack: Tacks.Where(t => h.IsAt(t.At)).Select(t => t.Number).DefaultIfEmpty(0).Min()))
+            .OrderBy(h => h.Tack == 0 ? int.MaxValue : h.Tack).ToList();
+        var columns = Columns(
+            [("hole", ["hole"]), ("dia.", MarkOut.Holes.Select(h => Wording.Tenth(h.Diameter)))],
+            MarkOut.Holes.Select(h => h.Place), holes[0].Tack > 0 ? "plug weld" : "");
+        return Titled("Holes, by their centres", columns, holes.Select(h => Row(
+            [$"h{Number(h.Hole.Number)}", Figure(h.Hole.Diameter)], h.Hole.Place, holes[0].Tack == 0 ? "" : h.Tack > 0 ? Number(h.Tack) : "-")), 1.8);
     }
 
     private static bool IsLine(MarkedLine line) =>
