@@ -27,6 +27,9 @@ public static class JobSheet
     /// <summary>Heights of capitals in mm; the largest with which one page holds the overview is taken.</summary>
     private static ImmutableArray<double> Sizes { get; } = [2.5, 2.35, 2.2, 2.1, 2, 1.9, 1.8];
 
+    /// <summary>Smaller letters than this, in mm, are taken to have one page, not to have a larger picture.</summary>
+    private const double EasilyRead = 2.1;
+
     /// <param name="modification">What is worked.</param>
     /// <param name="paper">What the sheet is printed on, whatever the template is on.</param>
     public static Document Of(Modification modification, Paper paper)
@@ -57,6 +60,7 @@ public static class JobSheet
         (page, items) = (new(), new([], double.PositiveInfinity, AtOneScale: true));
         foreach (var size in Sizes)
         {
+            if (size < EasilyRead && double.IsFinite(items.Reduction)) return true;
             foreach (var tried in new Overview(modification, frame.ContentOf(1), size, Between, pictures).OnOnePage())
             {
                 if (tried.Reduction >= items.Reduction || ColumnFlow.Pages(tried.Items, frame.ContentOf, Between) is not [var only]) continue;

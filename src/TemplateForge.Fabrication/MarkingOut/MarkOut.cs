@@ -30,7 +30,7 @@ public sealed record MarkOut(
         // The outer outline first: it is what everything else is found by.
         foreach (var line in piece.FinishLines().Reverse())
         {
-            if (line.IsClosed() && new Contour(line.Segments).TryAsCircle(out var centre, out var radius)) made.AddHole(centre, radius);
+            if (line.IsClosed() && new Contour(line.Segments).TryAsCircle(out var centre, out var radius)) made.AddHole(centre, radius, KindOf(line) == MarkedLineKind.Outline);
             else made.AddLine(KindOf(line), "", line);
         }
         foreach (var together in piece.Bends)
@@ -99,11 +99,12 @@ public sealed record MarkedArc(int Number, int From, int To, double Radius, Angl
 }
 
 /// <summary>A whole circle.</summary>
-/// <param name="Number">From 1.</param>
+/// <param name="Number">From 1; 0 for an outline.</param>
 /// <param name="Diameter">In mm.</param>
 /// <param name="Centre">Its centre in the drawing.</param>
 /// <param name="Place">The same from the base line.</param>
-public sealed record MarkedHole(int Number, double Diameter, Point Centre, MarkedPlace Place)
+/// <param name="IsOutline">Whether it is the piece that is round, and not a hole in it.</param>
+public sealed record MarkedHole(int Number, double Diameter, Point Centre, MarkedPlace Place, bool IsOutline)
 {
     /// <summary>Whether a point is its centre, to whoever marks out by rule.</summary>
     public bool IsAt(Point point) => Centre.DistanceTo(point) < 0.02;

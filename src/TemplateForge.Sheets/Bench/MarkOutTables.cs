@@ -84,17 +84,20 @@ internal sealed record MarkOutTables(MarkOut MarkOut, ImmutableArray<Tack> Tacks
         ]), 1.8);
     }
 
-    // In the order in which they are welded, if they are.
+    // A round outline first, then holes in the order in which they are welded, if they are.
     private IEnumerable<FlowItem> Holes()
     {
         if (MarkOut.Holes.IsEmpty) return [];
-        var holes = MarkOut.Holes.Select(h => (Hole: h, Tack: Tacks.Where(t => h.IsAt(t.At)).Select(t => t.Number).DefaultIfEmpty(0).Min()))
-            .OrderBy(h => h.Tack == 0 ? int.MaxValue : h.Tack).ToList();
+        var circles = MarkOut.Holes.Select(h => (Circle: h, Tack: h.IsOutline ? 0 : Tacks.Where(t => h.IsAt(t.At)).Select(t => t.Number).DefaultIfEmpty(0).Min()))
+            .OrderBy(c => !c.Circle.IsOutline).ThenBy(c => c.Tack == 0 ? int.MaxValue : c.Tack).ToList();
+        var areWelded = circles.Any(c => c.Tack > 0);
         var columns = Columns(
-            [("hole", ["hole"]), ("dia.", MarkOut.Holes.Select(h => Wording.Tenth(h.Diameter)))],
-            MarkOut.Holes.Select(h => h.Place), holes[0].Tack > 0 ? "plug weld" : "");
-        return Titled("Holes, by their centres", columns, holes.Select(h => Row(
-            [$"h{Number(h.Hole.Number)}", Figure(h.Hole.Diameter)], h.Hole.Place, holes[0].Tack == 0 ? "" : h.Tack > 0 ? Number(h.Tack) : "-")), 1.8);
+            [("circle", circles.Select(c => NameOf(c.Circle))), ("dia.", circles.Select(c => Wording.Tenth(c.Circle.Diameter)))],
+            circles.Select(c => c.Circle.Place), areWelded ? "plug weld" : "");
+        return Titled(circles[^1].Circle.IsOutline ? "Round outline, by its centre" : "Holes, by their centres", columns, circles.Select(c => Row(
+            [NameOf(c.Circle), Figure(c.Circle.Diameter)], c.Circle.Place, areWelded ? (c.Tack > 0 ? Number(c.Tack) : "-") : "")), 1.8);
+
+        static string NameOf(MarkedHole hole) => hole.IsOutline ? "outline" : $"h{Number(hole.Number)}";
     }
 
     private static bool IsLine(MarkedLine line) =>

@@ -16,7 +16,7 @@ internal sealed record Overview(Modification Modification, Box Frame, double Hei
     private const double LeastPicture = 60;
 
     /// <summary>So many times smaller than the column is wide, and nothing can be told on a picture.</summary>
-    private const double MostSmaller = 3;
+    private const double MostSmaller = 2.5;
 
     /// <summary>A picture over both columns must show things so much larger to be worth the room beside it.</summary>
     private const double WorthTheWidth = 1.7;
