@@ -64,7 +64,7 @@ internal sealed record MarkOutTables(MarkOut MarkOut, ImmutableArray<Tack> Tacks
     {
         var arcs = MarkOut.Arcs.Where(a => a.IsStruck).ToList();
         if (arcs.Count == 0) return [];
-        var columns = Columns([("arc", ["88"]), ("of", ["188-188"]), ("radius", arcs.Select(a => Wording.Tenth(a.Radius)))], arcs.Select(a => a.CentrePlace), "");
+        var columns = Columns([("arc", ["88"]), ("of", ["188-188"]), ("radius", arcs.Select(a => Figure(a.Radius)))], arcs.Select(a => a.CentrePlace), "");
         return Titled("Arcs, struck from their centres", columns,
             arcs.Select(a => Row([Number(a.Number), $"{a.From}-{a.To}", Figure(a.Radius)], a.CentrePlace, "")), 1.8);
     }
@@ -92,7 +92,7 @@ internal sealed record MarkOutTables(MarkOut MarkOut, ImmutableArray<Tack> Tacks
             .OrderBy(c => !c.Circle.IsOutline).ThenBy(c => c.Tack == 0 ? int.MaxValue : c.Tack).ToList();
         var areWelded = circles.Any(c => c.Tack > 0);
         var columns = Columns(
-            [("circle", circles.Select(c => NameOf(c.Circle))), ("dia.", circles.Select(c => Wording.Tenth(c.Circle.Diameter)))],
+            [("circle", circles.Select(c => NameOf(c.Circle))), ("dia.", circles.Select(c => Figure(c.Circle.Diameter)))],
             circles.Select(c => c.Circle.Place), areWelded ? "plug weld" : "");
         return Titled(circles[^1].Circle.IsOutline ? "Round outline, by its centre" : "Holes, by their centres", columns, circles.Select(c => Row(
             [NameOf(c.Circle), Figure(c.Circle.Diameter)], c.Circle.Place, areWelded ? (c.Tack > 0 ? Number(c.Tack) : "-") : "")), 1.8);
@@ -114,7 +114,7 @@ internal sealed record MarkOutTables(MarkOut MarkOut, ImmutableArray<Tack> Tacks
         ImmutableArray<(string Title, IEnumerable<string> Widest)> first, IEnumerable<MarkedPlace> places, string last)
     {
         var figures = places.Select(Figures).ToList();
-        var columns = first.Select(c => (c.Title, WidthOf([c.Title, .. c.Widest])))
+        var columns = first.Select(c => (c.Title, WidthOf([c.Title, .. c.Widest.SelectMany(w => w.Split('\n'))])))
             .Concat(Places.Select((title, i) => (title, WidthOf([title, .. figures.SelectMany(f => f[i].Split('\n'))])))).ToList();
         var left = Width - columns.Sum(c => c.Item2);
         return [.. columns, .. last.Length > 0 ? [(last, Math.Max(left, WidthOf(["arc 88"])))] : Array.Empty<(string, double)>()];
