@@ -27,6 +27,9 @@ public static class JobSheet
     /// <summary>Heights of capitals in mm; the largest with which one page holds the overview is taken.</summary>
     private static ImmutableArray<double> Sizes { get; } = [2.5, 2.35, 2.2, 2.1, 2, 1.9, 1.8];
 
+    /// <summary>Smaller letters than this, in mm, are taken to have one page, not to have a larger picture.</summary>
+    private const double EasilyRead = 2.1;
+
     /// <param name="modification">What is worked.</param>
     /// <param name="paper">What the sheet is printed on, whatever the template is on.</param>
     public static Document Of(Modification modification, Paper paper)
@@ -39,27 +42,33 @@ public static class JobSheet
             .. new PlanBlocks(modification, Tables).Plans(later.Width, later.Height).Select(b => new FlowItem(b, Tables * 3) { IsWide = true }),
         ];
         var pictures = new ColumnPictures(modification, ColumnFlow.WidthOf(first, Between));
-        ImmutableArray<Board> pages = TryOnePage(modification, frame, pictures, out var overview, out var reduction)
-            ? [overview, .. ColumnFlow.Pages(following, sheet => frame.ContentOf(sheet + 1), Between)]
-            : [.. ColumnFlow.Pages([.. new Overview(modification, first, RunningOn, Between, pictures).RunningOn(out reduction), .. following], frame.ContentOf, Between)];
+        var isOnePage = TryOnePage(modification, frame, pictures, out var page, out var overview);
+        if (!isOnePage) overview = new Overview(modification, first, RunningOn, Between, pictures).RunningOn();
+        ImmutableArray<Board> pages = isOnePage
+            ? [page, .. ColumnFlow.Pages(following, sheet => frame.ContentOf(sheet + 1), Between)]
+            : [.. ColumnFlow.Pages([.. overview.Items, .. following], frame.ContentOf, Between)];
         return new(
             modification.Title,
             $"Job sheet: {Wording.ProfileOf(modification)}, {Wording.HandOf(modification)}",
-            frame.Pages(pages, Wording.ShortScaleOf(reduction)));
+            frame.Pages(pages, overview.Scale));
     }
 
-    private static bool TryOnePage(Modification modification, SheetFrame frame, ColumnPictures pictures, out Board page, out double reduction)
+    // The largest letters that leave a picture which fills its column well; else those that leave the largest picture.
+    private static bool TryOnePage(Modification modification, SheetFrame frame, ColumnPictures pictures, out Board page, out OverviewItems items)
     {
+        const double well = 1.6;
+        (page, items) = (new(), new([], double.PositiveInfinity, AtOneScale: true));
         foreach (var size in Sizes)
         {
-            foreach (var items in new Overview(modification, frame.ContentOf(1), size, Between, pictures).OnOnePage())
+            if (size < EasilyRead && double.IsFinite(items.Reduction)) return true;
+            foreach (var tried in new Overview(modification, frame.ContentOf(1), size, Between, pictures).OnOnePage())
             {
-                if (ColumnFlow.Pages(items.Items, frame.ContentOf, Between) is not [var only]) continue;
-                (page, reduction) = (only, items.Reduction);
-                return true;
+                if (tried.Reduction >= items.Reduction || ColumnFlow.Pages(tried.Items, frame.ContentOf, Between) is not [var only]) continue;
+                (page, items) = (only, tried);
+                if (tried.Reduction <= well * pictures.AsWideAsTheColumn) return true;
+                break;
             }
         }
-        (page, reduction) = (new(), 1);
-        return false;
+        return double.IsFinite(items.Reduction);
     }
 }

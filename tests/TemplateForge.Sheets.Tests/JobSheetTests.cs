@@ -137,17 +137,27 @@ public class JobSheetTests
     }
 
     [Fact]
-    public void Where_a_piece_is_tacked_stands_in_the_order_of_the_tacks()
+    public void A_plug_weld_stands_beside_its_hole_and_holes_come_in_the_order_of_welding()
     {
         var piece = Samples.LapPatch.Pieces[0];
         var line = BaseLine.Of(piece);
-        var rows = Rows(JobSheet.Of(Samples.LapPatch, Cases.A4).Pages).Where(r => r.Length == 5).ToList();
-        foreach (var tack in piece.Tacks)
+        var rows = Rows(JobSheet.Of(Samples.LapPatch, Cases.A4).Pages).Where(r => r.Length == 7 && r[0] is ['h', >= '0' and <= '9', ..]).ToList();
+        Assert.Equal(piece.Tacks.Select(t => t.Number.ToString(CultureInfo.InvariantCulture)), rows.Select(r => r[6]));
+        foreach (var (tack, row) in piece.Tacks.Zip(rows))
         {
-            var row = Assert.Single(rows, r => r[0] == tack.Number.ToString(CultureInfo.InvariantCulture));
-            Assert.Equal(tack.At.DistanceTo(line.First), double.Parse(row[3], CultureInfo.InvariantCulture), 0.0501);
-            Assert.Equal(tack.At.DistanceTo(line.Second), double.Parse(row[4], CultureInfo.InvariantCulture), 0.0501);
+            Assert.Equal(tack.At.DistanceTo(line.First), double.Parse(row[4].Trim('(', ')'), CultureInfo.InvariantCulture), 0.0501);
+            Assert.Equal(tack.At.DistanceTo(line.Second), double.Parse(row[5].Trim('(', ')'), CultureInfo.InvariantCulture), 0.0501);
         }
+    }
+
+    [Fact]
+    public void Tacks_on_an_edge_stand_in_the_order_in_which_they_are_made()
+    {
+        var piece = Samples.ButtPatch.Pieces[0];
+        var line = BaseLine.Of(piece);
+        var rows = Rows(JobSheet.Of(Samples.ButtPatch, Cases.A4).Pages).Where(r => r.Length == 5 && int.TryParse(r[0], CultureInfo.InvariantCulture, out _)).ToList();
+        Assert.Equal(piece.Tacks.Select(t => t.Number.ToString(CultureInfo.InvariantCulture)), rows.Select(r => r[0]));
+        Assert.All(piece.Tacks.Zip(rows), t => Assert.Equal(t.First.At.DistanceTo(line.First), double.Parse(t.Second[3], CultureInfo.InvariantCulture), 0.0501));
     }
 
     private static string Words(Modification made) => string.Join(' ', JobSheet.Of(made, Cases.A4).Pages.Select(p => Printed.Words(Printed.On(p))));

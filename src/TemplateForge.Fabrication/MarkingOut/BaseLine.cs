@@ -52,7 +52,8 @@ public sealed record BaseLine
     /// <param name="piece">A piece that is not empty.</param>
     public static BaseLine Of(Piece piece)
     {
-        var bounds = piece.Shape.Bounds;
+        // Of a panel that goes on past what is shown of it only the cut has a place.
+        var bounds = piece.Kind == PieceKind.CutAway && piece.Edges.IsEmpty ? Box.Around(piece.FinishLines().Select(l => l.Bounds)) : piece.Shape.Bounds;
         var datums = piece.Datums;
         if (datums.Length >= 2 && datums[0].At.DistanceTo(datums[1].At) > Tolerance.Length)
             return new(datums[0].Label, datums[0].At, datums[1].Label, datums[1].At, BaseLineKind.Datums, bounds);

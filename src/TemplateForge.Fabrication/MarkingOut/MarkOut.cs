@@ -30,16 +30,17 @@ public sealed record MarkOut(
         // The outer outline first: it is what everything else is found by.
         foreach (var line in piece.FinishLines().Reverse())
         {
-            if (line.IsClosed() && new Contour(line.Segments).TryAsCircle(out var centre, out var radius)) made.AddHole(centre, radius);
+            if (line.IsClosed() && new Contour(line.Segments).TryAsCircle(out var centre, out var radius)) made.AddHole(centre, radius, KindOf(line) == MarkedLineKind.Outline);
             else made.AddLine(KindOf(line), "", line);
         }
         foreach (var together in piece.Bends)
         {
-            // Lines that are pressed so far along each are many under one number.
-            for (var i = 0; i < together.Length; i++)
+            // Stretches that run on into each other are one line; lines that are pressed so far along each are many under one number.
+            var lines = MarkOutChains.Of([.. together.Select(b => b.Middle)]);
+            for (var i = 0; i < lines.Count; i++)
             {
-                var number = FormattableString.Invariant($"{together[i].Number}");
-                made.AddLine(MarkedLineKind.Bend, together.Length > 1 ? FormattableString.Invariant($"{number}.{i + 1}") : number, together[i].Middle);
+                var number = FormattableString.Invariant($"{together[0].Number}");
+                made.AddLine(MarkedLineKind.Bend, lines.Count > 1 ? FormattableString.Invariant($"{number}.{i + 1}") : number, lines[i]);
             }
         }
         for (var i = 0; i < piece.ScribeLines.Length; i++) made.AddLine(MarkedLineKind.Scribed, FormattableString.Invariant($"{i + 1}"), piece.ScribeLines[i]);
@@ -98,11 +99,16 @@ public sealed record MarkedArc(int Number, int From, int To, double Radius, Angl
 }
 
 /// <summary>A whole circle.</summary>
-/// <param name="Number">From 1.</param>
+/// <param name="Number">From 1; 0 for an outline.</param>
 /// <param name="Diameter">In mm.</param>
 /// <param name="Centre">Its centre in the drawing.</param>
 /// <param name="Place">The same from the base line.</param>
-public sealed record MarkedHole(int Number, double Diameter, Point Centre, MarkedPlace Place);
+/// <param name="IsOutline">Whether it is the piece that is round, and not a hole in it.</param>
+public sealed record MarkedHole(int Number, double Diameter, Point Centre, MarkedPlace Place, bool IsOutline)
+{
+    /// <summary>Whether a point is its centre, to whoever marks out by rule.</summary>
+    public bool IsAt(Point point) => Centre.DistanceTo(point) < 0.02;
+}
 
 /// <summary>What a marked line is for.</summary>
 public enum MarkedLineKind

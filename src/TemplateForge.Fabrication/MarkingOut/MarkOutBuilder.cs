@@ -7,7 +7,7 @@ namespace TemplateForge.Fabrication;
 internal sealed class MarkOutBuilder(BaseLine from)
 {
     /// <summary>Places nearer than this, in mm, are one mark on the metal.</summary>
-    private const double SameMark = 0.02;
+    private const double SameMark = 0.05;
 
     private readonly List<MarkedPoint> _points = [];
     private readonly List<MarkedLine> _lines = [];
@@ -15,7 +15,8 @@ internal sealed class MarkOutBuilder(BaseLine from)
     private readonly List<MarkedHole> _holes = [];
     private readonly Dictionary<(long, long), List<MarkedPoint>> _near = [];
 
-    public void AddHole(Point centre, double radius) => _holes.Add(new(_holes.Count + 1, 2 * radius, centre, from.Of(centre)));
+    public void AddHole(Point centre, double radius, bool isOutline) =>
+        _holes.Add(new(isOutline ? 0 : 1 + _holes.Count(h => !h.IsOutline), 2 * radius, centre, from.Of(centre), isOutline));
 
     public void AddLine(MarkedLineKind kind, string name, Path path)
     {

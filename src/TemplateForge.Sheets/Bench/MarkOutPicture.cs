@@ -50,7 +50,7 @@ internal static class MarkOutPicture
         drawing.TryName(Name(line.FirstName, 3, unit), line.First, -line.Along, 12);
         drawing.TryName(Name(line.SecondName, 3, unit), line.Second, line.Along, 12);
         drawing.TryName(Name("+", 3, unit), Plus(markOut, unit) + line.Side * (8 * unit), line.Side, 12);
-        foreach (var hole in markOut.Holes) drawing.TryName(Name($"h{hole.Number}", Text, unit), hole.Centre, new(1, 0), Reach + hole.Diameter / 2 / unit);
+        foreach (var hole in markOut.Holes.Where(h => !h.IsOutline)) drawing.TryName(Name($"h{hole.Number}", Text, unit), hole.Centre, new(1, 0), Reach + hole.Diameter / 2 / unit);
         var outwards = Outwards(markOut);
         // Round numbers first: by them the others are counted.
         leftOut = markOut.Points.OrderBy(p => p.Number % 10 == 0 ? 0 : p.Number % 5 == 0 || p.Number == 1 ? 1 : 2)
@@ -77,7 +77,7 @@ internal static class MarkOutPicture
         board.Add(LineKinds.Generator, piece.Generators.Select(g => PieceLines.Stroke(g.Along)));
         board.Line(LineKinds.CentreLine, line.First - line.Along * (past * unit), line.Second + line.Along * (past * unit));
         // The panel goes on past what is marked on it.
-        var near = Region.Of(Outline.Rectangle(Box.Around(board.Marks.Select(m => m.Bounds)).Grown(Math.Max(2 * past * unit, Tolerance.Length * 10))));
+        var near = Region.Of(Outline.Rectangle(Box.Around(board.Marks.Select(m => m.Bounds)).Grown(Math.Max(2 * unit, Tolerance.Length * 10))));
         board.Add(LineKinds.PanelEdge, piece.Edges.SelectMany(e => e.PartsInside(near)).Select(PieceLines.Stroke));
         if (unit <= 0) return board;
         foreach (var datum in piece.Datums) board.Add(LineKinds.Datum, PieceLines.DatumMarks(datum, unit));

@@ -17,6 +17,9 @@ internal sealed record MarkOutSheets(Modification Modification, double Height, B
     /// <summary>One number in so many may find no room before the picture is drawn larger.</summary>
     private const int FewLeftOut = 12;
 
+    /// <summary>A single piece with fewer rows than this leaves room for a large picture on its page.</summary>
+    private const int FewRows = 50;
+
     private double Column => ColumnFlow.WidthOf(Frame, Between);
 
     public IEnumerable<FlowItem> Items()
@@ -28,16 +31,17 @@ internal sealed record MarkOutSheets(Modification Modification, double Height, B
         var how = Wording.MarkingOut(Wording.IsInInches(Modification)).Select((words, i) => Block.Beside(0,
             Block.Text((i + 1).ToString(CultureInfo.InvariantCulture), Height * 2.8, Height), Block.Text(words, Frame.Width - Height * 2.8, Height)));
         var intro = blocks.Section("Marking out without a printer", Block.Stacked(Height * 0.7, how));
-        return [new(intro, Height * 3) { IsWide = true }, .. pieces.SelectMany(Of)];
+        return [new(intro, Height * 3) { IsWide = true }, .. pieces.SelectMany(p => Of(p, isAlone: pieces.Count == 1))];
     }
 
-    private IEnumerable<FlowItem> Of(Piece piece)
+    private IEnumerable<FlowItem> Of(Piece piece, bool isAlone)
     {
         var made = MarkOut.Of(piece);
-        var tables = new MarkOutTables(made, Height, Column, Wording.IsInInches(Modification));
+        var tables = new MarkOutTables(made, piece.Tacks, Height, Column, Wording.IsInInches(Modification));
         var beside = MarkOutPicture.Fitting(piece, made, Column, HighestBeside, out var reduction, out var leftOut);
         var title = Block.Line($"Mark-out: {piece.Title}", Height * 1.25, strong: true);
-        var isWide = leftOut > made.Points.Length / FewLeftOut || title.Width > Column;
+        var rows = made.Points.Length + made.Arcs.Length + made.Holes.Length + piece.Tacks.Length;
+        var isWide = leftOut > made.Points.Length / FewLeftOut || title.Width > Column || (isAlone && rows < FewRows);
         var picture = isWide ? MarkOutPicture.Fitting(piece, made, Frame.Width, HighestAcross, out reduction, out leftOut) : beside;
         var width = isWide ? Frame.Width : Column;
         var below = string.Join(' ', ((string[])[Scale(reduction), leftOut > 0 ? Wording.NumbersLeftOut : ""]).Where(t => t.Length > 0));
@@ -49,7 +53,7 @@ internal sealed record MarkOutSheets(Modification Modification, double Height, B
         [
             new(head, Height * 3) { IsWide = isWide, StaysWithNext = true },
             .. tables.Items(),
-            .. new WeldTables(piece, made.Base, Height, Column).Items(),
+            .. new WeldTables(piece, made, Height, Column).Items(),
         ];
     }
 

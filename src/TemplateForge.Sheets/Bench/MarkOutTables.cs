@@ -7,10 +7,11 @@ namespace TemplateForge.Sheets;
 
 /// <summary>The tables by which one piece is marked out.</summary>
 /// <param name="MarkOut">The piece.</param>
+/// <param name="Tacks">Its tacks: a hole in which one lies has its number beside it.</param>
 /// <param name="Height">Height in mm of the capitals.</param>
 /// <param name="Width">Width in mm.</param>
 /// <param name="InInches">Whether inches stand beside the millimetres.</param>
-internal sealed record MarkOutTables(MarkOut MarkOut, double Height, double Width, bool InInches)
+internal sealed record MarkOutTables(MarkOut MarkOut, ImmutableArray<Tack> Tacks, double Height, double Width, bool InInches)
 {
     /// <summary>More lines than this on a piece are set out by along and offset alone.</summary>
     private const int MostStruck = 12;
@@ -49,19 +50,21 @@ internal sealed record MarkOutTables(MarkOut MarkOut, double Height, double Widt
     // A row for each where they are many: nobody strikes them all with a trammel.
     private IEnumerable<FlowItem> ManyLines(List<MarkedLine> lines)
     {
-        var places = lines.Select(l => (Name: Wording.NameOf(l), From: MarkOut[l.Stretches[0].From].Place, To: MarkOut[l.Stretches[^1].To].Place)).ToList();
+        var places = lines.Select(l => (
+            Name: Wording.NameOf(l), Ends: $"{l.Stretches[0].From}-{l.Stretches[^1].To}", From: MarkOut[l.Stretches[0].From].Place, To: MarkOut[l.Stretches[^1].To].Place)).ToList();
+        var of = WidthOf(["of", .. places.Select(p => p.Ends)]);
         var figure = WidthOf(["to along", .. places.SelectMany(p => Figures(p.From).Concat(Figures(p.To))).SelectMany(f => f.Split('\n'))]);
         return Titled("Lines on the piece, by along and offset alone",
-            [("line", Width - 4 * figure), ("along", figure), ("offset", figure), ("to along", figure), ("offset", figure)],
+            [("of", of), ("line", Width - of - 4 * figure), ("along", figure), ("offset", figure), ("to along", figure), ("offset", figure)],
             places.Select(p => (ImmutableArray<Cell>)
-                [Words(p.Name), Words(Figure(p.From.Along)), Words(Figure(p.From.Offset)), Words(Figure(p.To.Along)), Words(Figure(p.To.Offset))]), 1.8);
+                [Words(p.Ends), Words(p.Name), Words(Figure(p.From.Along)), Words(Figure(p.From.Offset)), Words(Figure(p.To.Along)), Words(Figure(p.To.Offset))]), 1.8);
     }
 
     private IEnumerable<FlowItem> Arcs()
     {
         var arcs = MarkOut.Arcs.Where(a => a.IsStruck).ToList();
         if (arcs.Count == 0) return [];
-        var columns = Columns([("arc", ["88"]), ("of", ["188-188"]), ("radius", arcs.Select(a => Wording.Tenth(a.Radius)))], arcs.Select(a => a.CentrePlace), "");
+        var columns = Columns([("arc", ["88"]), ("of", ["188-188"]), ("radius", arcs.Select(a => Figure(a.Radius)))], arcs.Select(a => a.CentrePlace), "");
         return Titled("Arcs, struck from their centres", columns,
             arcs.Select(a => Row([Number(a.Number), $"{a.From}-{a.To}", Figure(a.Radius)], a.CentrePlace, "")), 1.8);
     }
@@ -81,11 +84,20 @@ internal sealed record MarkOutTables(MarkOut MarkOut, double Height, double Widt
         ]), 1.8);
     }
 
+    // A round outline first, then holes in the order in which they are welded, if they are.
     private IEnumerable<FlowItem> Holes()
     {
         if (MarkOut.Holes.IsEmpty) return [];
-        var columns = Columns([("hole", ["hole"]), ("dia.", MarkOut.Holes.Select(h => Wording.Tenth(h.Diameter)))], MarkOut.Holes.Select(h => h.Place), "");
-        return Titled("Holes, by their centres", columns, MarkOut.Holes.Select(h => Row([$"h{Number(h.Number)}", Figure(h.Diameter)], h.Place, "")), 1.8);
+        var circles = MarkOut.Holes.Select(h => (Circle: h, Tack: h.IsOutline ? 0 : Tacks.Where(t => h.IsAt(t.At)).Select(t => t.Number).DefaultIfEmpty(0).Min()))
+            .OrderBy(c => !c.Circle.IsOutline).ThenBy(c => c.Tack == 0 ? int.MaxValue : c.Tack).ToList();
+        var areWelded = circles.Any(c => c.Tack > 0);
+        var columns = Columns(
+            [("circle", circles.Select(c => NameOf(c.Circle))), ("dia.", circles.Select(c => Figure(c.Circle.Diameter)))],
+            circles.Select(c => c.Circle.Place), areWelded ? "plug weld" : "");
+        return Titled(circles[^1].Circle.IsOutline ? "Round outline, by its centre" : "Holes, by their centres", columns, circles.Select(c => Row(
+            [NameOf(c.Circle), Figure(c.Circle.Diameter)], c.Circle.Place, areWelded ? (c.Tack > 0 ? Number(c.Tack) : "-") : "")), 1.8);
+
+        static string NameOf(MarkedHole hole) => hole.IsOutline ? "outline" : $"h{Number(hole.Number)}";
     }
 
     private static bool IsLine(MarkedLine line) =>
@@ -102,7 +114,7 @@ internal sealed record MarkOutTables(MarkOut MarkOut, double Height, double Widt
         ImmutableArray<(string Title, IEnumerable<string> Widest)> first, IEnumerable<MarkedPlace> places, string last)
     {
         var figures = places.Select(Figures).ToList();
-        var columns = first.Select(c => (c.Title, WidthOf([c.Title, .. c.Widest])))
+        var columns = first.Select(c => (c.Title, WidthOf([c.Title, .. c.Widest.SelectMany(w => w.Split('\n'))])))
             .Concat(Places.Select((title, i) => (title, WidthOf([title, .. figures.SelectMany(f => f[i].Split('\n'))])))).ToList();
         var left = Width - columns.Sum(c => c.Item2);
         return [.. columns, .. last.Length > 0 ? [(last, Math.Max(left, WidthOf(["arc 88"])))] : Array.Empty<(string, double)>()];

@@ -15,6 +15,9 @@ internal sealed record Overview(Modification Modification, Box Frame, double Hei
     /// <summary>Less height than this in mm for all pictures, and they show nothing.</summary>
     private const double LeastPicture = 60;
 
+    /// <summary>So many times smaller than the column is wide, and nothing can be told on a picture.</summary>
+    private const double MostSmaller = 2.5;
+
     /// <summary>A picture over both columns must show things so much larger to be worth the room beside it.</summary>
     private const double WorthTheWidth = 1.7;
 
@@ -24,7 +27,7 @@ internal sealed record Overview(Modification Modification, Box Frame, double Hei
 
     /// <summary>The items with pictures as large as leave room for all the rest on one page, then with smaller ones; nothing where the rest
     /// alone is too much.</summary>
-    public IEnumerable<(ImmutableArray<FlowItem> Items, double Reduction)> OnOnePage()
+    public IEnumerable<OverviewItems> OnOnePage()
     {
         var (above, rest) = (Above(), Rest().ToImmutableArray());
         var room = Frame.Height - above.Height - 2 * Height;
@@ -32,39 +35,32 @@ internal sealed record Overview(Modification Modification, Box Frame, double Hei
         var tried = 0.0;
         foreach (var share in (ImmutableArray<double>)[0.96, 0.85, 0.7])
         {
-            if (left * share < LeastPicture || !InColumn.TryFit(room, left * share, Height, out var shown, out var reduction)) yield break;
-            if (Picture.IsTooSmall(Modification, Column, reduction)) yield break;
-            if (reduction == tried) continue;
-            tried = reduction;
-            yield return ([Wide(above, 0), .. Pictures(shown, reduction), .. rest], reduction);
+            if (left * share < LeastPicture || !InColumn.TryFit(room, left * share, Height, out var fit)) yield break;
+            if (fit.Reduction > MostSmaller * InColumn.AsWideAsTheColumn) yield break;
+            if (fit.Reduction == tried) continue;
+            tried = fit.Reduction;
+            yield return new([Wide(above, 0), .. Pictures(fit), .. rest], fit.Reduction, fit.AtOneScale);
         }
     }
 
     /// <summary>The items over as many pages as they take.</summary>
-    public ImmutableArray<FlowItem> RunningOn(out double reduction)
+    public OverviewItems RunningOn()
     {
         const double most = 0.45;
         const double mostBeside = 0.6;
         var above = Above();
-        var isBeside = InColumn.TryFit(Frame.Height * mostBeside, double.PositiveInfinity, Height, out var shown, out var beside);
+        var isBeside = InColumn.TryFit(Frame.Height * mostBeside, double.PositiveInfinity, Height, out var beside);
         var widest = Modification.Pieces.Select(p => p.Shape.Bounds.Width).DefaultIfEmpty(0).Max();
-        if (isBeside && widest / Frame.Width * WorthTheWidth > beside)
-        {
-            reduction = beside;
-            return [Wide(above, 0), .. Pictures(shown, beside), .. Rest()];
-        }
+        if (isBeside && widest / Frame.Width * WorthTheWidth > beside.Reduction) return Beside();
         var across = Picture.Fitting(Modification, Frame.Width, Frame.Height * most, Height, withGuideNames: false, out var wide);
         // Rather the rest of the page than a picture that shows nothing.
         if (!isBeside && Picture.IsTooSmall(Modification, Frame.Width, wide))
             across = Picture.Fitting(Modification, Frame.Width, Frame.Height - above.Height - 6 * Height, Height, withGuideNames: false, out wide);
-        var isWide = double.IsFinite(across.Height) && (!isBeside || wide * WorthTheWidth <= beside);
-        reduction = isWide ? wide : beside;
-        return
-        [
-            Wide(above, 0),
-            .. isWide ? [Wide(Block.Stacked(Height, across, Scale(wide, Frame.Width)), Height * 2)] : Pictures(shown, beside),
-            .. Rest(),
-        ];
+        if (!double.IsFinite(across.Height) || (isBeside && wide * WorthTheWidth > beside.Reduction)) return Beside();
+        var shown = Block.Stacked(Height, across, Block.Text(Wording.PictureScaleOf(wide), Frame.Width, Height));
+        return new([Wide(above, 0), Wide(shown, Height * 2), .. Rest()], wide, AtOneScale: true);
+
+        OverviewItems Beside() => new([Wide(above, 0), .. Pictures(beside), .. Rest()], beside.Reduction, beside.AtOneScale);
     }
 
     private Block Above() => Block.Stacked(Height * 1.5, [.. Title(), Blocks.FaceUp(Frame.Width)]);
@@ -83,16 +79,7 @@ internal sealed record Overview(Modification Modification, Box Frame, double Hei
 
     private static FlowItem Wide(Block block, double gap) => new(block, gap) { IsWide = true };
 
-    private IEnumerable<FlowItem> Pictures(ImmutableArray<Block> shown, double reduction)
-    {
-        for (var i = 0; i < shown.Length; i++)
-        {
-            var isLast = i == shown.Length - 1;
-            yield return new(isLast ? Block.Stacked(Height, shown[i], Scale(reduction, Column)) : shown[i], Height * 2);
-        }
-    }
-
-    private Block Scale(double reduction, double width) => Block.Text($"{Wording.ScaleOf(reduction)}. Dimensions in mm.", width, Height);
+    private IEnumerable<FlowItem> Pictures(ColumnPictures.Fit fit) => fit.Shown.Select(b => new FlowItem(b, Height * 2));
 
     private IEnumerable<FlowItem> Rest()
     {
@@ -129,4 +116,13 @@ internal sealed record Overview(Modification Modification, Box Frame, double Hei
     private IEnumerable<FlowItem> Section(string title, Block content) => Section(title, [new FlowItem(content, 0)]);
 
     private IEnumerable<FlowItem> Section(string title, ImmutableArray<FlowItem> content) => FlowItem.Section(title, Height, content);
+}
+
+/// <summary>What stands on the first sheet.</summary>
+/// <param name="Items">In order.</param>
+/// <param name="Reduction">How many times smaller than its piece the largest is shown.</param>
+/// <param name="AtOneScale">Whether all pieces are shown at that scale.</param>
+internal sealed record OverviewItems(ImmutableArray<FlowItem> Items, double Reduction, bool AtOneScale)
+{
+    public string Scale => AtOneScale ? Wording.ShortScaleOf(Reduction) : Wording.ScalesDiffer;
 }

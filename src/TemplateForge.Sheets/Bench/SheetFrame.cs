@@ -32,7 +32,7 @@ internal sealed record SheetFrame(Modification Modification, Paper Paper)
     private const double Caption = 1.8;
     private const double Largest = 3;
 
-    private const double Row = 9;
+    private const double Row = 9.5;
     private const double RowToWrite = 10.5;
 
     private static readonly LineKind Border = new("SHEET-BORDER", Pen.Solid(0.7, Colour.Black), "");
@@ -83,7 +83,7 @@ internal sealed record SheetFrame(Modification Modification, Paper Paper)
             var width = field.Share * Bounds.Width;
             if (x > Bounds.Min.X) board.Line(LineKinds.Frame, new(x, top), new(x, top - height));
             board.Text(field.Name, new(x + 1.2, top - 1 - Caption), Caption);
-            if (field.Text.Length > 0) Fitting(field.Text, width - 2.6).PutOn(board, new Point(x + 1.2, top - Caption - 2.2));
+            if (field.Text.Length > 0) Fitting(field.Text, width - 2.6).PutOn(board, new Point(x + 1.2, top - Caption - 1.8));
             x += width;
         }
         return top - height;

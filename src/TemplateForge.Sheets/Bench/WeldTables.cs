@@ -8,20 +8,24 @@ namespace TemplateForge.Sheets;
 
 /// <summary>Where a piece is tacked and welded, and in which order, measured from its base line.</summary>
 /// <param name="Piece">The piece.</param>
-/// <param name="Base">Its base line.</param>
+/// <param name="MarkOut">How it is marked out.</param>
 /// <param name="Height">Height in mm of the capitals.</param>
 /// <param name="Width">Width in mm.</param>
-internal sealed record WeldTables(Piece Piece, BaseLine Base, double Height, double Width)
+internal sealed record WeldTables(Piece Piece, MarkOut MarkOut, double Height, double Width)
 {
+    private BaseLine Base => MarkOut.Base;
+
     public IEnumerable<FlowItem> Items() => [.. Tacks(), .. Runs()];
 
     private IEnumerable<FlowItem> Tacks()
     {
-        if (Piece.Tacks.IsEmpty) return [];
+        // A plug weld stands beside its hole already.
+        var tacks = Piece.Tacks.Where(t => !MarkOut.Holes.Any(h => h.IsAt(t.At))).ToList();
+        if (tacks.Count == 0) return [];
         var each = Width / 5;
-        return Titled("Tacks and plug welds, in this order",
+        return Titled("Tacks, in this order",
             [("tack", each), ("along", each), ("offset", each), ($"from {Base.FirstName}", each), ($"from {Base.SecondName}", each)],
-            Piece.Tacks.OrderBy(t => t.Number).Select(t => (t, Place: Base.Of(t.At))).Select(t => (ImmutableArray<Cell>)
+            tacks.OrderBy(t => t.Number).Select(t => (t, Place: Base.Of(t.At))).Select(t => (ImmutableArray<Cell>)
             [
                 Words(t.t.Number.ToString(CultureInfo.InvariantCulture)),
                 Figure(t.Place.Along), Figure(t.Place.Offset), Figure(t.Place.FromFirst), Figure(t.Place.FromSecond),

@@ -21,6 +21,10 @@ internal static partial class Wording
     public static string Inches(double length) =>
         $"[{(Math.Round(length / Inch, 3, MidpointRounding.AwayFromZero) + 0.0).ToString("0.000", CultureInfo.InvariantCulture)}]";
 
+    public const string ScalesDiffer = "see pictures";
+
+    public static string PictureScaleOf(double reduction) => $"{ScaleOf(reduction)}. Dimensions in mm.";
+
     /// <summary>The scale alone, for a title block.</summary>
     public static string ShortScaleOf(double reduction) => string.Create(CultureInfo.InvariantCulture, $"1:{reduction:0.##}");
 

@@ -23,7 +23,8 @@ internal sealed record PlanBlocks(Modification Modification, double Height)
     {
         var (pierces, length, moves, minutes, weight) = (Width("pierces"), Width("cut m 0.0"), Math.Min(width * 0.28, Width("0.00, 100 % over the bound")), Width("no feed 0"), Width("kg each"));
         var name = Math.Max(width * 0.2, width - pierces - length - moves - minutes - weight);
-        if (name + pierces + length + moves + minutes + weight > width) moves = width - name - pierces - length - minutes - weight;
+        if (name + pierces + length + moves + minutes + weight > width) moves = Math.Max(Width("moves, m"), width - name - pierces - length - minutes - weight);
+        name = Math.Min(name, width - pierces - length - moves - minutes - weight);
         return Sheets.Table.Of(
             [("Piece", name), ("cut, m", length), ("pierces", pierces), ("moves, m", moves), ("minutes", minutes), ("kg each", weight)],
             pieces.Select(p => (ImmutableArray<Cell>)

@@ -32,6 +32,9 @@ internal sealed record FlowItem(Block Block, double Gap)
     {
         var heading = Sheets.Table.Heading(columns, height);
         yield return new(heading, gap) { StaysWithNext = true };
-        foreach (var row in rows) yield return new(Sheets.Table.Row(columns, row, height), 0) { AtTop = heading };
+        // No column begins or ends with one row alone.
+        var blocks = rows.Select(r => Sheets.Table.Row(columns, r, height)).ToList();
+        for (var i = 0; i < blocks.Count; i++)
+            yield return new(blocks[i], 0) { AtTop = heading, StaysWithNext = i + 1 < blocks.Count && (i == 0 || i == blocks.Count - 2) };
     }
 }

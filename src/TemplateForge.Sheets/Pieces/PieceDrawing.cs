@@ -236,7 +236,7 @@ internal sealed class PieceDrawing
     public bool TryName(Block block, Point at, Vector outwards, double reach)
     {
         const double close = 1.6;
-        var around = new Box(at, at).Grown(reach * _unit + block.Width);
+        var around = new Box(at, at).Grown(reach * _unit + block.Width + block.Height);
         foreach (var away in (ImmutableArray<double>)[close, 4, 7])
         {
             foreach (var turn in Ways)

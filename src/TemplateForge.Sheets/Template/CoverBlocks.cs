@@ -57,7 +57,7 @@ internal sealed record CoverBlocks(Modification Modification, double Height)
         var widest = WidthOf(Modification.Values.Select(v => v.Text), width * 0.3) + Height;
         // Where sizes are ticked off room is short: as wide as makes the tables shortest.
         if (!toConfirm) return ValueTables(width, box, source, widest);
-        var least = WidthOf(Modification.Values.SelectMany(v => Wording.WithUnitsKept(v.Text).Split(' ')), width * 0.3) + Height;
+        var least = Math.Max(Math.Min(widest, width * 0.18), WidthOf(Modification.Values.SelectMany(v => Wording.WithUnitsKept(v.Text).Split(' ')), width * 0.3) + Height);
         return Enumerable.Range(0, 6).Select(i => ValueTables(width, box, source, least + (widest - least) * i / 5).ToList())
             .MinBy(tables => tables.Sum(t => t.Rows.Sum(r => Table.Row(t.Columns, r, Height).Height)))!;
     }
