@@ -88,7 +88,7 @@ refuse "a paper that is none" 500x700mm make hole-plug-patch --paper a33 --out w
 refuse "an overlap that holds nothing" "5 to 30 mm" make hole-plug-patch --overlap 1mm --out wrong
 refuse "a printer that nobody has" coupon make hole-plug-patch --printer attic --out wrong
 refuse "a turn that is none" anticlockwise make hole-plug-patch --turn sideways --out wrong
-refuse "a coupon printed fit to page" "fit to page" coupon attic --paper letter --level 160 --upright 216 --rising 269 --falling 269 --shop wrong
+refuse "a coupon printed fit to page" "fit to page" coupon attic --paper letter --level 160 --upright 216 --rising 269 --falling 269
 refuse "a file that is not YAML" broken.yaml make broken.yaml --out wrong
 printf 'a: &a [x, x]\nb: &b [*a, *a]\nc: &c [*b, *b]\n' >bomb.yaml
 refuse "an alias bomb" bomb.yaml make bomb.yaml --out wrong

@@ -196,20 +196,21 @@ def refusals(record, pages):
 
 def seam_check_refusals(name, tiles):
     """The long lines over the joined pages: each shows on two pages at least, at the one place in the drawing, as long as it says."""
-    on_pages = defaultdict(list)
+    on_pages = {}  # each line by its ends in the drawing
     for page, (dx, dy), _ in tiles:
         for pen, points in page.strokes:
             if len(points) == 2 and abs(pen - page.seam_pen) < 0.004 and math.dist(*points) > 60:
                 (x0, y0), (x1, y1) = points
-                on_pages[round((x0 - dx) / 0.05), round((y0 - dy) / 0.05), round((x1 - dx) / 0.05), round((y1 - dy) / 0.05)].append((page, points))
-    lengths = [(math.dist(*points), abs(points[0][0] - points[1][0]) > 1) for found in on_pages.values() for _, points in found]
-    for length, _ in lengths:
+                ends = (x0 - dx, y0 - dy, x1 - dx, y1 - dy)
+                same = next((known for known in on_pages if max(abs(a - b) for a, b in zip(known, ends)) < 2 * IN_LINES), ends)
+                on_pages.setdefault(same, []).append((page, points))
+    for length in (math.dist(*points) for found in on_pages.values() for _, points in found):
         if abs(length - 10 * round(length / 10)) > 2 * IN_LINES:
             yield f"seam check: a line of {length:.3f} mm on {name}"
     shifts = [s for _, s, _ in tiles]
     for axis, way in ((0, "level"), (1, "upright")):
         apart = any(abs(a[axis] - b[axis]) > 50 and abs(a[1 - axis] - b[1 - axis]) < 1 for a, b in itertools.combinations(shifts, 2))
-        seen = [found for key, found in on_pages.items() if (abs(key[0] - key[2]) > 20) == (axis == 0)]
+        seen = [found for key, found in on_pages.items() if (abs(key[0] - key[2]) > 1) == (axis == 0)]
         if apart and not seen:
             yield f"seam check: {name} has none that is {way}"
         for found in seen:

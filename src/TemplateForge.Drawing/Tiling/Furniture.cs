@@ -23,7 +23,7 @@ public static class Furniture
     /// <param name="outline">What of the drawing the page's map shows.</param>
     /// <exception cref="ArgumentException">
     /// The strips of the plan's layout are too narrow for what goes into them (12 mm at the side, 18 mm at the foot), or so is the
-    /// overlap (5 mm) or the window (110 by 104 mm).
+    /// overlap (5 mm) or the window (114 by 104 mm).
     /// </exception>
     public static LineDrawing Of(TilePlan plan, Tile tile, string titleLine, params IEnumerable<Mark> outline)
     {

@@ -24,7 +24,7 @@ public static class Tiling
     private const double SmallestStep = 30;
 
     /// <summary>What <see cref="Furniture"/> prints needs a window at least this long either way, in mm.</summary>
-    private const double SmallestWindow = 110;
+    private const double SmallestWindow = 114;
 
     /// <summary>Whether the paper has room for a drawing beside its margins and what is kept free.</summary>
     public static bool HasRoom(Paper paper, PageLayout layout) => Lays(paper).Any(page => Fits(page, layout));

@@ -165,8 +165,12 @@ public class FurnitureTests
     [InlineData(90, 20, 15)]
     public void Strips_too_narrow_for_the_furniture_and_windows_too_small_for_it_are_refused(double side, double foot, double overlap)
     {
-        var plan = Drawing.Tiling.Plan(new(Point.Origin, new(100, 100)), A4, new(side, foot, overlap), _ => true);
-        Assert.Throws<ArgumentException>(() => Furniture.Of(plan, plan.Tiles[0], "Title"));
+        var upright = A4 with { Lay = PaperLay.Upright };
+        Assert.Throws<ArgumentException>(() =>
+        {
+            var plan = Drawing.Tiling.Plan(new(Point.Origin, new(100, 100)), upright, new(side, foot, overlap), _ => true);
+            return Furniture.Of(plan, plan.Tiles[0], "Title");
+        });
     }
 
     [Fact]

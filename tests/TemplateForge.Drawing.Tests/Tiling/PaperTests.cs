@@ -12,7 +12,7 @@ public class PaperTests
     [Theory]
     [InlineData(500, 1200, 610, 1230)] // 1200 and 2 · 5 and the foot of 20, along the roll
     [InlineData(1200, 500, 1223, 610)] // lying across it: 1200 and 2 · 5 and the side of 13
-    [InlineData(40, 30, 133, 610)] // never shorter than the furniture needs: 110 and 2 · 5 and 13, which is less paper than upright
+    [InlineData(40, 30, 137, 610)] // never shorter than the furniture needs: 114 and 2 · 5 and 13, which is less paper than upright
     public void A_roll_is_cut_to_what_the_drawing_needs(double width, double height, double pageWidth, double pageHeight)
     {
         var plan = Plan(Roll(610), width, height);
@@ -78,5 +78,19 @@ public class PaperTests
         var words = Furniture.Of(plan, plan.Tiles[0], "Title").Layers.SelectMany(l => l.Marks).OfType<Lettering>().Where(l => l.Text.Contains("measure before use", StringComparison.Ordinal)).ToList();
         Assert.Equal(2, words.Count);
         Assert.All(words, w => Assert.True(w.Height >= 1.8 - 1e-9, $"{w.Text} is {w.Height} mm high"));
+    }
+
+    [Fact]
+    public void Paper_that_is_said_to_have_room_has_room_for_what_every_page_shows()
+    {
+        for (var width = 120.0; width < 170; width += 0.5)
+        {
+            foreach (var paper in (Paper[])[new("any", width, 210, 8), new("roll", width, 5000, 8) { IsRoll = true }])
+            {
+                if (!Drawing.Tiling.HasRoom(paper, PageLayout.Usual)) continue;
+                var plan = Plan(paper, 30, 20);
+                Assert.NotEmpty(Furniture.Of(plan, plan.Tiles[0], "Title").Layers);
+            }
+        }
     }
 }
