@@ -79,7 +79,7 @@ refuse() {
 }
 notch() { refuse "$1" "$2" make booster-clearance-notch --out wrong "${@:3}"; }
 printf 'job,diameter\na,31\nb,31 kg\n' >units.csv
-refuse "a wrong unit in a table" "units.csv:3:3" make hole-plug-patch --from units.csv --out wrong
+refuse "a wrong unit in a table" "units.csv:3:6" make hole-plug-patch --from units.csv --out wrong
 printf 'job,diametre\na,31\n' >heading.csv
 refuse "a misspelt heading" "diameter" make hole-plug-patch --from heading.csv --out wrong
 printf 'job,diameter\na,31,4\n' >cells.csv
