@@ -41,7 +41,24 @@ check "show as JSON" sh -c "dotnet '$program' show hole-plug-patch --json | /usr
 check "make as JSON" sh -c "dotnet '$program' make hole-plug-patch --json --out json | /usr/bin/python3 -m json.tool"
 check "the shipped profiles are sound" find "$profiles" -mindepth 2 -name '*.yaml' -not -path '*/shop/*' -exec dotnet "$program" check-profile {} +
 check "no escape codes in a pipe" sh -c "! dotnet '$program' list | grep -q \$(printf '\\033')"
-check "help has examples" sh -c "dotnet '$program' make --help | grep -qi example"
+for command in list show make check-profile check-dxf completion; do
+    check "help of $command has examples" sh -c "dotnet '$program' $command --help | grep -qi example"
+done
+# On a screen of its own; the colour codes are those of ECMA-48, 8.3.117.
+check "a screen has colour" sh -c "script -qec \"dotnet '$program' list notch\" /dev/null </dev/null | grep -q \$(printf '\\033')"
+check "but not where NO_COLOR is set" sh -c "! script -qec \"env NO_COLOR=1 dotnet '$program' list notch\" /dev/null </dev/null | grep -qE \$(printf '\\033')'\\[[0-9;]*m'"
+
+# --- Many jobs from a table ------------------------------------------------------------------------------------------------
+tf show hole-plug-patch --csv >headings.csv
+check "the headings of a table" grep -q '^job,.*diameter' headings.csv
+printf 'job,diameter\r\nfirst,31\r\nsecond,"1 1/4 in"\r\n' >values.csv
+check "a table of two jobs" tf make hole-plug-patch --from values.csv --out many
+check "each in a folder of its name" test "$(ls many | tr '\n' ' ')" = "first second "
+tf make hole-plug-patch --set "diameter=1 1/4 in" --out alone >/dev/null 2>&1
+check "the same as the job alone, byte for byte" same alone many/second
+check "a job of many made again from its record" tf make --job many/first/job.json --out first-again
+check "and the same, byte for byte" same many/first first-again
+check "as JSON" sh -c "dotnet '$program' make hole-plug-patch --from values.csv --out many --json | /usr/bin/python3 -m json.tool"
 
 check "a coupon is printed" tf coupon attic --paper letter
 mkdir own
@@ -69,6 +86,13 @@ refuse() {
     else ok "$what"; fi
 }
 notch() { refuse "$1" "$2" make booster-clearance-notch --out wrong "${@:3}"; }
+printf 'job,diameter\na,31\nb,31 kg\n' >units.csv
+refuse "a wrong unit in a table" "units.csv:3:6" make hole-plug-patch --from units.csv --out wrong
+printf 'job,diametre\na,31\n' >heading.csv
+refuse "a misspelt heading" "diameter" make hole-plug-patch --from heading.csv --out wrong
+printf 'job,diameter\na,31,4\n' >cells.csv
+refuse "a cell too many" "cells.csv:2:1" make hole-plug-patch --from cells.csv --out wrong
+refuse "a shell that is none of the three" "zsh" completion ksh
 refuse "a misspelt profile" booster-clearance-notch make boster-clearance-notch --out wrong
 notch "a misspelt parameter" diameter --set diametr=190
 notch "a misspelt paper" letter --paper leter

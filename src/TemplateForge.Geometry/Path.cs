@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 
 namespace TemplateForge.Geometry;
 
@@ -17,6 +18,8 @@ public sealed class Path
         }
     }
 
+    private Path(ImmutableArray<Segment> segments) => Segments = segments;
+
     public ImmutableArray<Segment> Segments { get; }
     public Point Start => Segments[0].Start;
     public Point End => Segments[^1].End;
@@ -27,5 +30,11 @@ public sealed class Path
 
     public Path Reversed() => new(Segments.Reverse().Select(s => s.Reversed()));
 
-    public Path Placed(Placement by) => new(Segments.Select(s => s.Placed(by)));
+    public Path Placed(Placement by)
+    {
+        // They meet as they did before, so nothing is looked at again: lettering is placed thousands of times.
+        var placed = new Segment[Segments.Length];
+        for (var i = 0; i < placed.Length; i++) placed[i] = Segments[i].Placed(by);
+        return new(ImmutableCollectionsMarshal.AsImmutableArray(placed));
+    }
 }

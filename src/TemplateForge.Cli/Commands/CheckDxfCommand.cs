@@ -44,10 +44,10 @@ internal static class CheckDxfCommand
         if ((asked.Unit.IsMade && !TryUnit(asked.Unit, complaints, out unit)) | (asked.Close.IsMade && !TryGap(asked.Close, complaints, out gap))
             | (asked.Dxf.IsMade && !TryFormat(asked.Dxf, complaints, out format))
             || !TextFiles.TryReadBytes(terminal.PathOf(asked.File.Word), LongestFile, asked.File.Place, complaints, out var bytes)
-            || !TryRead(asked, bytes, unit, DxfReader.Exact, complaints, out var contents))
+            || !TryRead(asked, bytes, unit, DxfReader.Exact, terminal, complaints, out var contents))
             return ComplaintPrinter.Refuse(complaints, asked.Json, terminal);
 
-        var check = DxfCheck.Of(contents);
+        var check = Waiting.For(() => DxfCheck.Of(contents), $"Checking {asked.File.Word}", terminal);
         if (!asked.Repair.IsMade)
         {
             new DxfPrinter(terminal, asked.Json).Print(asked.File.Word, contents, check);
@@ -55,8 +55,8 @@ internal static class CheckDxfCommand
         }
 
         // As few arcs as the tolerance of curves allows, for it is to be cut.
-        if (!TryRead(asked, bytes, unit, Geometry.Tolerance.Curve, complaints, out var coarse)) return ComplaintPrinter.Refuse(complaints, asked.Json, terminal);
-        var repaired = DxfRepair.Of(coarse, gap);
+        if (!TryRead(asked, bytes, unit, Geometry.Tolerance.Curve, terminal, complaints, out var coarse)) return ComplaintPrinter.Refuse(complaints, asked.Json, terminal);
+        var repaired = Waiting.For(() => DxfRepair.Of(coarse, gap), $"Repairing {asked.File.Word}", terminal);
         if (repaired.Drawing.Layers.IsEmpty) complaints.Add(Wordings.NothingToCut(asked.File));
         else
         {
@@ -73,9 +73,17 @@ internal static class CheckDxfCommand
     }
 
     private static bool TryRead(
-        Asked asked, byte[] bytes, DxfUnit unit, double fit, List<Complaint> complaints, [System.Diagnostics.CodeAnalysis.NotNullWhen(true)] out DxfContents? contents)
+        Asked asked,
+        byte[] bytes,
+        DxfUnit unit,
+        double fit,
+        Terminal terminal,
+        List<Complaint> complaints,
+        [System.Diagnostics.CodeAnalysis.NotNullWhen(true)] out DxfContents? contents)
     {
-        if (DxfReader.TryRead(bytes, unit, fit, out contents, out var fault)) return true;
+        (var isRead, contents, var fault) = Waiting.For(
+            () => (DxfReader.TryRead(bytes, unit, fit, out var read, out var unread), read, unread), $"Reading {asked.File.Word}", terminal);
+        if (isRead && contents is not null) return true;
         complaints.Add(new Place(asked.File.Word, fault.Line, 1).Complain(fault.Problem, fault.Remedy));
         return false;
     }

@@ -30,6 +30,19 @@ internal static class ListCommand
         var complaints = new List<Complaint>();
         if (!Bench.TryOpen(terminal, shop, complaints, out var bench)) return ComplaintPrinter.Refuse(complaints, asJson, terminal);
 
+        var found = Waiting.For(() => Found(bench, words, complaints), "Reading the library", terminal);
+        if (found.IsEmpty && complaints.Count == 0) complaints.Add(Wordings.NothingFound(CommandLine.Start, words));
+        if (found.IsEmpty) return ComplaintPrinter.Refuse(complaints, asJson, terminal);
+
+        var report = new ListReport(found, Reports.Of(complaints));
+        if (asJson) Reports.Print(report, ReportText.Default.ListReport, terminal);
+        else ProfilePrinter.Print(report, terminal);
+        ComplaintPrinter.Print(complaints, terminal);
+        return complaints.Count == 0 ? ExitCode.Done : ExitCode.Refused;
+    }
+
+    private static ImmutableArray<ListedProfile> Found(Bench bench, ImmutableArray<string> words, List<Complaint> complaints)
+    {
         var found = ImmutableArray.CreateBuilder<ListedProfile>();
         foreach (var entry in bench.Library.Entries)
         {
@@ -38,13 +51,6 @@ internal static class ListCommand
             if (words.All(word => text.Contains(word, StringComparison.OrdinalIgnoreCase)))
                 found.Add(new(entry.Name, entry.Family, profile.Title, Reports.Word(profile.Hand), profile.Version));
         }
-        if (found.Count == 0 && complaints.Count == 0) complaints.Add(Wordings.NothingFound(CommandLine.Start, words));
-        if (found.Count == 0) return ComplaintPrinter.Refuse(complaints, asJson, terminal);
-
-        var report = new ListReport(found.ToImmutable(), Reports.Of(complaints));
-        if (asJson) Reports.Print(report, ReportText.Default.ListReport, terminal);
-        else ProfilePrinter.Print(report, terminal);
-        ComplaintPrinter.Print(complaints, terminal);
-        return complaints.Count == 0 ? ExitCode.Done : ExitCode.Refused;
+        return found.ToImmutable();
     }
 }

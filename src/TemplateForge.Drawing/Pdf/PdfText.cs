@@ -48,11 +48,7 @@ internal sealed class PdfText
         if (rest > 0)
         {
             span[length++] = (byte)'.';
-            for (var unit = (long)Steps / 10; rest > 0; unit /= 10)
-            {
-                span[length++] = (byte)('0' + rest / unit);
-                rest %= unit;
-            }
+            for (var left = (int)rest; left > 0; left = left * 10 % (int)Steps) span[length++] = (byte)('0' + left / ((int)Steps / 10));
         }
         span[length++] = (byte)' ';
         bytes.Advance(length);

@@ -1,3 +1,5 @@
+using System.Buffers;
+using System.Runtime.InteropServices;
 using SkiaSharp;
 using TemplateForge.Geometry;
 
@@ -20,17 +22,29 @@ public static class PngWriter
         var perMm = width / frame.Width;
         var height = Math.Max(1, (int)Math.Ceiling(frame.Height * perMm - 1e-6));
 
-        using var bitmap = new SKBitmap(new SKImageInfo(width, height, SKColorType.Rgba8888, SKAlphaType.Opaque));
-        using (var canvas = new SKCanvas(bitmap))
+        // Borrowed and given back: a thousand pictures one after the other take the room of one.
+        var info = new SKImageInfo(width, height, SKColorType.Rgba8888, SKAlphaType.Opaque);
+        var pixels = ArrayPool<byte>.Shared.Rent(info.BytesSize);
+        var pinned = GCHandle.Alloc(pixels, GCHandleType.Pinned);
+        try
         {
-            canvas.Clear(SKColors.White);
-            canvas.Scale((float)perMm);
-            // A line thinner than a pixel fades: on a screen it is drawn as one.
-            new Painter(new SkiaCanvas(canvas, frame.Height), leastWidth: 1 / perMm)
-                .Draw(drawing, Placement.Moved(Point.Origin - frame.Min), new(Point.Origin, new(frame.Width, frame.Height)));
+            using var picture = new SKPixmap(info, pinned.AddrOfPinnedObject(), info.RowBytes);
+            using (var surface = SKSurface.Create(picture)!)
+            {
+                var canvas = surface.Canvas;
+                canvas.Clear(SKColors.White);
+                canvas.Scale((float)perMm);
+                // A line thinner than a pixel fades: on a screen it is drawn as one.
+                new Painter(new SkiaCanvas(canvas, frame.Height), leastWidth: 1 / perMm)
+                    .Draw(drawing, Placement.Moved(Point.Origin - frame.Min), new(Point.Origin, new(frame.Width, frame.Height)));
+            }
+            using var data = picture.Encode(LineArt)!;
+            return data.ToArray();
         }
-        using var pixels = bitmap.PeekPixels()!; // a bitmap that was drawn on has some
-        using var data = pixels.Encode(LineArt)!;
-        return data.ToArray();
+        finally
+        {
+            pinned.Free();
+            ArrayPool<byte>.Shared.Return(pixels);
+        }
     }
 }

@@ -129,7 +129,10 @@ internal static class Dimensions
         private double Crossed()
         {
             var steps = (int)Math.Ceiling(Length / Unit);
-            return Enumerable.Range(0, steps + 1).Count(i => !Free.IsFree(Around(Start + (End - Start) * ((double)i / steps), 1.2)));
+            var (crossed, start, along) = (0, Start, End - Start);
+            for (var i = 0; i <= steps; i++)
+                if (!Free.IsFree(Around(start + along * ((double)i / steps), 1.2))) crossed++;
+            return crossed;
         }
 
         // No line of a dimension may run through words.

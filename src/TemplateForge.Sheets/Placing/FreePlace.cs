@@ -19,7 +19,7 @@ internal sealed class FreePlace
     private readonly bool[] _taken;
     private readonly int[] _sums;
     private readonly List<Box> _words = [];
-    private bool _sumsAreOld = true;
+    private int _firstOldRow;
 
     /// <param name="area">Where places are looked for.</param>
     /// <param name="cell">Side of a cell in mm, more than 0.</param>
@@ -41,7 +41,7 @@ internal sealed class FreePlace
         {
             for (var column = Math.Max(left, 0); column <= Math.Min(right, _columns - 1); column++) _taken[row * _columns + column] = true;
         }
-        _sumsAreOld = true;
+        _firstOldRow = Math.Min(_firstOldRow, Math.Max(bottom, 0));
     }
 
     /// <summary>Nothing may lie on these words, and no leader or extension line may run through them.</summary>
@@ -110,7 +110,7 @@ internal sealed class FreePlace
                 if (!boxes.Any(b => b.Contains(middle))) _taken[row * _columns + column] = true;
             }
         }
-        _sumsAreOld = true;
+        _firstOldRow = 0;
     }
 
     /// <summary>Whether a box lies in the area and none of its cells is taken.</summary>
@@ -186,9 +186,9 @@ internal sealed class FreePlace
 
     private void SumUp()
     {
-        if (!_sumsAreOld) return;
+        // What was taken changes the sums of its row and of those above it.
         var line = _columns + 1;
-        for (var row = 0; row < _rows; row++)
+        for (var row = _firstOldRow; row < _rows; row++)
         {
             var inRow = 0;
             for (var column = 0; column < _columns; column++)
@@ -197,6 +197,6 @@ internal sealed class FreePlace
                 _sums[(row + 1) * line + column + 1] = _sums[row * line + column + 1] + inRow;
             }
         }
-        _sumsAreOld = false;
+        _firstOldRow = _rows;
     }
 }
