@@ -16,6 +16,9 @@ public sealed record TemplateSheet(Document Document, ImmutableArray<Laying> Lay
     private const double LeastColumn = 120;
     private const double MapHeight = 70;
 
+    // Of several pieces, so that what is said of them stays on one page with them.
+    private const double SmallMapHeight = 58;
+
     /// <param name="modification">What is made.</param>
     /// <param name="paper">What it is printed on.</param>
     /// <param name="overlap">How far neighbouring pages lie over each other, in mm.</param>
@@ -76,7 +79,7 @@ public sealed record TemplateSheet(Document Document, ImmutableArray<Laying> Lay
     {
         const double between = 8;
         var half = (width - between) / 2;
-        var maps = templates.Select(t => PagesMap.Of(t, half, MapHeight, Text).AsWideAs(half)).ToList();
+        var maps = templates.Select(t => PagesMap.Of(t, half, templates.Length > 2 ? SmallMapHeight : MapHeight, Text).AsWideAs(half)).ToList();
         if (maps.Count == 1)
             return Block.Beside(between, blocks.Section("Pages", maps[0]), blocks.Section("How to put it together", Assembly(setup, templates, half)));
         return Block.Stacked(Gap,

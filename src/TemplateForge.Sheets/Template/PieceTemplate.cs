@@ -27,7 +27,7 @@ internal sealed record PieceTemplate(Piece Piece, LaidPiece Laid, int PagesSaved
         drawing.KeepWithin(windows);
         foreach (var tile in plan.Tiles) drawing.KeepFree(FurnitureInWindow(plan, tile));
         foreach (var flap in laid.Flaps) flap.PutOn(drawing);
-        var checks = SeamCheck.Of(plan, drawing);
+        var checks = SeamCheck.Of(plan, drawing, turned.Shape);
         foreach (var check in checks)
         {
             drawing.Board.Add(LineKinds.SeamCheck, check.Marks);

@@ -18,6 +18,10 @@ internal sealed record SeamCheck(Point Start, Vector Along, double Length, Immut
     private const double EndTick = 2.5;
     private const double Small = 2.2;
 
+    // For a centimetre inside the piece as much as for five square millimetres of what is drawn; further away a little better.
+    private const double InsideCost = 5;
+    private const double AwayCost = 0.02;
+
     public Point End => Start + Along * Length;
     public bool IsUpright => Along.Y > Along.X;
 
@@ -66,11 +70,12 @@ internal sealed record SeamCheck(Point Start, Vector Along, double Length, Immut
     /// <summary>As few lines as cross every seam that runs one way, where they run over least.</summary>
     /// <param name="plan">The pages.</param>
     /// <param name="drawing">What is drawn on them.</param>
-    public static ImmutableArray<SeamCheck> Of(TilePlan plan, PieceDrawing drawing)
-    {
-        var centre = Box.Around(plan.Tiles.Select(t => t.Window)).Centre;
-        return [.. Crossing(plan, upright: false).Concat(Crossing(plan, upright: true)).Select(run => In(run.Tiles, run.Upright, plan.Layout.Overlap, drawing.Free, centre))];
-    }
+    /// <param name="shape">The piece: a line beside it is not taken for one of its own.</param>
+    public static ImmutableArray<SeamCheck> Of(TilePlan plan, PieceDrawing drawing, Region shape) =>
+    [
+        .. Crossing(plan, upright: false).Concat(Crossing(plan, upright: true))
+            .Select(run => In(run.Tiles, run.Upright, plan.Layout.Overlap, drawing.Free, shape)),
+    ];
 
     // Runs of pages that are joined to each other; the run that crosses most seams first, until every row of seams is crossed once.
     private static IEnumerable<(ImmutableArray<Tile> Tiles, bool Upright)> Crossing(TilePlan plan, bool upright)
@@ -105,7 +110,7 @@ internal sealed record SeamCheck(Point Start, Vector Along, double Length, Immut
         }
     }
 
-    private static SeamCheck In(ImmutableArray<Tile> run, bool upright, double overlap, FreePlace free, Point centre)
+    private static SeamCheck In(ImmutableArray<Tile> run, bool upright, double overlap, FreePlace free, Region shape)
     {
         var along = upright ? new Vector(0, 1) : new Vector(1, 0);
         double Along(Point p) => upright ? p.Y : p.X;
@@ -119,7 +124,9 @@ internal sealed record SeamCheck(Point Start, Vector Along, double Length, Immut
         var start = (from + to - length) / 2;
         var (least, most) = (Aside(run[0].Window.Min) + overlap + 2, Aside(run[0].Window.Max) - overlap - 2);
         var best = Enumerable.Range(0, 1 + (int)Math.Max(0, most - least)).Select(i => least + i)
-            .OrderBy(aside => free.Taken(new(At(start, aside - 1.5), At(start + length, aside + 1.5))) - 0.02 * Math.Abs(aside - Aside(centre)))
+            .OrderBy(aside => free.Taken(new(At(start, aside - 1.5), At(start + length, aside + 1.5)))
+                + InsideCost * Enumerable.Range(0, (int)(length / 10)).Count(i => shape.Contains(At(start + 10 * i + 5, aside)))
+                - AwayCost * Math.Abs(aside - Aside(shape.Bounds.Centre)))
             .First();
         return new(At(start, best), along, length, run);
 
