@@ -25,9 +25,10 @@ public sealed class Job
         ShopTables shop,
         Paper paper,
         string cutter,
+        DxfFormat dxf,
         CancellationToken cancellation)
     {
-        (Request, Profile, Modification, MeasuredOn, Paper, Cutter) = (request, profile, modification, measuredOn, paper, cutter);
+        (Request, Profile, Modification, MeasuredOn, Paper, Cutter, Dxf) = (request, profile, modification, measuredOn, paper, cutter, dxf);
         var files = Drawn(shop, cancellation);
         Files = [.. files, new(JobRecord.FileName, "all that it was made from, to make it again", JobRecord.Written(this, files))];
     }
@@ -40,6 +41,9 @@ public sealed class Job
 
     /// <summary>Name of what cuts the pieces, or <c>none</c>; empty where nobody has said.</summary>
     public string Cutter { get; }
+
+    /// <summary>Release and unit of the cut files.</summary>
+    public DxfFormat Dxf { get; }
 
     public ImmutableArray<NamedBytes> Files { get; }
 
@@ -79,9 +83,11 @@ public sealed class Job
 
     private ImmutableArray<NamedBytes> Cut(Piece piece)
     {
-        var cut = CutSheet.Of(Modification, piece);
-        var file = new NamedBytes(CutFileOf(piece), $"cut for a table, {Size(piece)}{KerfOf(piece.Planned)}", Bytes(DxfWriter.Write(cut)));
-        return piece.Planned.IsNone ? [file] : [file, new(CutPictureOf(piece), "the same as SVG, full size", Bytes(SvgWriter.Write(cut, piece.Title, PreviewMargin)))];
+        var cut = CutSheet.Of(Modification, piece, Dxf.Unit.Name);
+        var file = new NamedBytes(CutFileOf(piece), $"cut for a table, {Size(piece)}{KerfOf(piece.Planned)}{OtherThanUsual}", Bytes(DxfWriter.Write(cut, Dxf)));
+        return piece.Planned.IsNone
+            ? [file]
+            : [file, new(CutPictureOf(piece), "the same as SVG, full size", Bytes(SvgWriter.Write(CutSheet.Of(Modification, piece), piece.Title, PreviewMargin)))];
     }
 
     private ImmutableArray<NamedBytes> Pictures()
@@ -99,6 +105,8 @@ public sealed class Job
         var sheet = JobSheet.Of(Modification, Paper);
         return new("job-sheet.pdf", $"the work in order and the distances to check, {Pages(sheet)} of {Paper.Name}", Bytes(PdfWriter.Write(sheet)));
     }
+
+    private string OtherThanUsual => Dxf == DxfFormat.Usual ? "" : $", {Dxf.Release} in {(Dxf.Unit == DxfUnit.Inch ? "inches" : "mm")}";
 
     private static string KerfOf(CutPlan plan) => plan.IsNone ? ""
         : plan.Cutter.Compensates ? $", for the {plan.Cutter.Title}, which allows for its kerf"

@@ -16,10 +16,11 @@ public static class Preview
     /// <returns>A drawing some 250 mm wide, smaller than the pieces where they are large; for the eye, not to measure from.</returns>
     public static LineDrawing Of(Modification modification)
     {
-        var picture = Picture.Fitting(modification, Width, Height, Text, withGuideNames: true, out var reduction);
         // Many pieces take more room than a few, and a screen can be scrolled.
-        for (var height = 2 * Height; !double.IsFinite(picture.Height); height *= 2)
-            picture = Picture.Fitting(modification, Width, height, Text, withGuideNames: true, out reduction);
+        var height = Height * Math.Max(1, Math.Ceiling(modification.Pieces.Length / 2.0));
+        Block picture;
+        double reduction;
+        while (!double.IsFinite((picture = Picture.Fitting(modification, Width, height, Text, withGuideNames: true, out reduction)).Height)) height *= 2;
         var width = Math.Max(picture.Width, 150);
         var blocks = new CoverBlocks(modification, Text);
         var whole = Block.Stacked(5,

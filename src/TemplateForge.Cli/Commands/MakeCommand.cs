@@ -60,7 +60,7 @@ internal sealed class MakeCommand
 
     private int MakeAgain(Choice job)
     {
-        foreach (var option in (Option[])[options.Set, options.Hand, options.MeasuredOn, options.Paper, options.Cutter, options.Kerf, options.Shop, options.From])
+        foreach (var option in (Option[])[options.Set, options.Hand, options.MeasuredOn, options.Paper, options.Cutter, options.Kerf, options.Dxf, options.Shop, options.From])
             if (line.Single(option.Name) is { IsMade: true } given) complaints.Add(Wordings.NotWithJob(given.Place, option.Name));
         if (complaints.Count > 0)
         {
@@ -90,6 +90,7 @@ internal sealed class MakeCommand
             Paper = line.Single(options.Paper.Name),
             Cutter = line.Single(options.Cutter.Name),
             Kerf = line.Single(options.Kerf.Name),
+            Dxf = line.Single(options.Dxf.Name),
         };
         return true;
     }

@@ -15,9 +15,9 @@ internal sealed class TransitionBody
         (LowerRuns, UpperRuns) = (Strip.LowerRuns(rolled), Strip.UpperRuns(rolled));
         Bends = TransitionBends.Of(Strip, transition);
         Shape = Region.Of(new Contour([
-            .. LowerRuns.SelectMany(r => r.Segments),
+            .. LowerRuns.SelectMany(r => r.Path.Segments),
             Segment.Line(Last.Lower, Last.Upper),
-            .. UpperRuns.Reverse().SelectMany(r => r.Reversed().Segments),
+            .. UpperRuns.Reverse().SelectMany(r => r.Path.Reversed().Segments),
             Segment.Line(First.Upper, First.Lower),
         ]));
     }
@@ -25,10 +25,10 @@ internal sealed class TransitionBody
     public TransitionStrip Strip { get; }
 
     /// <summary>The lower edge from the right to the left, in runs without a corner.</summary>
-    public ImmutableArray<Path> LowerRuns { get; }
+    public ImmutableArray<TransitionRun> LowerRuns { get; }
 
     /// <summary>The upper edge from the right to the left.</summary>
-    public ImmutableArray<Path> UpperRuns { get; }
+    public ImmutableArray<TransitionRun> UpperRuns { get; }
     public ImmutableArray<TransitionBends.Found> Bends { get; }
     public Region Shape { get; }
     public (Point Lower, Point Upper) First => Strip.Flat[0];
@@ -46,9 +46,10 @@ internal sealed class TransitionBody
                 var corner = next.Lower == before.Lower ? next.Upper : next.Lower;
                 laid += Math.Abs((before.Upper - before.Lower).Cross(corner - before.Lower)) / 2;
             }
-            // Between the chords and the curve through their ends.
-            var most = 0.05 * (LowerRuns.Concat(UpperRuns).Sum(r => r.Length)) + 0.01;
-            return Shape.Contours.Length != 1 || laid - Shape.Area > most;
+            var corners = Strip.Flat.Select(f => f.Lower).Concat(Strip.Flat.Reverse().Select(f => f.Upper)).ToList();
+            var apart = corners.Where((p, i) => p.DistanceTo(corners[(i + 1) % corners.Count]) >= Tolerance.Merge).ToList();
+            var outline = Outline.Polygon(apart);
+            return Shape.Contours.Length != 1 || laid - Region.Of(outline).Area > Tolerance.Area(outline.Length);
         }
     }
 }

@@ -87,7 +87,8 @@ internal sealed class TransitionEdge
         var segment = 0;
         while (segment < end.Outline.Length - 1 && at >= ends[segment + 1] - 1e-5) segment++;
         var own = end.Outline[segment];
-        return new(end.InSpace(own.At(Math.Clamp((at - ends[segment]) / own.Length, 0, 1))), from, segment);
+        var isCorner = end.Corners().Any(corner => Math.Abs(corner - at) < 1e-5);
+        return new(end.InSpace(own.At(Math.Clamp((at - ends[segment]) / own.Length, 0, 1))), from, segment, isCorner);
     }
 }
 
@@ -95,4 +96,5 @@ internal sealed class TransitionEdge
 /// <param name="At">Where it is.</param>
 /// <param name="Distance">How far along the outline, in mm, from where the division begins.</param>
 /// <param name="Segment">Which segment of the outline goes on from it.</param>
-internal readonly record struct EdgePoint(SpacePoint At, double Distance, int Segment);
+/// <param name="IsCorner">Whether the outline turns there.</param>
+internal readonly record struct EdgePoint(SpacePoint At, double Distance, int Segment, bool IsCorner);

@@ -12,18 +12,18 @@ internal static class TransitionLaps
     // What turns by less than this, in degrees, from one run to the next goes on smoothly.
     private const double Smooth = 5;
 
-    /// <param name="runs">An edge in its runs without a corner.</param>
+    /// <param name="runs">An edge in its runs.</param>
     /// <param name="width">How wide the strip is, in mm.</param>
     /// <param name="outwardsIsLeft">Whether the outside lies to the left as one goes along the edge.</param>
-    /// <returns>Strips beside what runs on smoothly; none beside a run shorter than they are wide: of an arc it could not be bent with it, of a line hardly any would be left.</returns>
-    public static IEnumerable<Region> Along(ImmutableArray<Path> runs, double width, bool outwardsIsLeft)
+    /// <returns>Strips beside what runs on smoothly, on the flat and on the outline itself; none beside a run shorter than they are wide: of an arc it could not be bent with it, of a line hardly any would be left.</returns>
+    public static IEnumerable<Region> Along(ImmutableArray<TransitionRun> runs, double width, bool outwardsIsLeft)
     {
         var side = outwardsIsLeft ? 1 : -1;
         var band = new List<Segment>();
-        foreach (var run in runs)
+        foreach (var (run, beginsAtCorner) in runs)
         {
             var isLeftOut = run.Length < width;
-            if (band.Count > 0 && (isLeftOut || Turn(band[^1], run.Segments[0]) > Smooth))
+            if (band.Count > 0 && (isLeftOut || beginsAtCorner || Turn(band[^1], run.Segments[0]) > Smooth))
             {
                 yield return Strip(band, width * side, width);
                 band.Clear();

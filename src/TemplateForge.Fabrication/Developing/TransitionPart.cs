@@ -45,17 +45,17 @@ public sealed record TransitionPart
         {
             Shape = laps.Count == 0 ? body.Shape : Combination.Union([body.Shape, .. laps]),
             Bends = Numbered(bends),
-            LowerEdge = body.LowerRuns,
-            UpperEdge = body.UpperRuns,
+            LowerEdge = [.. body.LowerRuns.Select(r => r.Path)],
+            UpperEdge = [.. body.UpperRuns.Select(r => r.Path)],
             LapLines = [.. lines],
             Rulings = [.. body.Strip.Flat.Select((f, i) => (f.Lower, f.Upper, body.Strip.Rulings[i].Turn * 180 / Math.PI))],
         };
 
-        void AddEdgeLaps(ImmutableArray<Path> runs, double width, bool outwardsIsLeft)
+        void AddEdgeLaps(ImmutableArray<TransitionRun> runs, double width, bool outwardsIsLeft)
         {
             if (!(width > 0)) return;
             laps.AddRange(TransitionLaps.Along(runs, width, outwardsIsLeft));
-            lines.AddRange(runs);
+            lines.AddRange(runs.Select(r => r.Path));
         }
     }
 

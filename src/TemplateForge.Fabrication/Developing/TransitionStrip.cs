@@ -56,24 +56,25 @@ internal sealed class TransitionStrip
     public TransitionStrip Placed(Placement by) => new(Surface, Rulings, [.. Flat.Select(f => (by.Of(f.Lower), by.Of(f.Upper)))]);
 
     /// <summary>The lower edge from where the strip begins: runs without a corner between them.</summary>
-    public ImmutableArray<Path> LowerRuns(bool rolled) =>
+    public ImmutableArray<TransitionRun> LowerRuns(bool rolled) =>
         Runs(Flat.Select((f, i) => (f.Lower, Rulings[i].LowerIndex)), Surface.Lower, rolled);
 
     /// <summary>The upper edge from where the strip begins.</summary>
-    public ImmutableArray<Path> UpperRuns(bool rolled) =>
+    public ImmutableArray<TransitionRun> UpperRuns(bool rolled) =>
         Runs(Flat.Select((f, i) => (f.Upper, Rulings[i].UpperIndex)), Surface.Upper, rolled);
 
-    private static ImmutableArray<Path> Runs(IEnumerable<(Point At, int Index)> edge, TransitionEdge divided, bool rolled)
+    private static ImmutableArray<TransitionRun> Runs(IEnumerable<(Point At, int Index)> edge, TransitionEdge divided, bool rolled)
     {
         var points = edge.DistinctBy(p => p.Index).ToList();
-        var runs = ImmutableArray.CreateBuilder<Path>();
+        var runs = ImmutableArray.CreateBuilder<TransitionRun>();
         var first = 0;
         for (var i = 1; i < points.Count; i++)
         {
             if (i < points.Count - 1 && !Breaks(i)) continue;
             var run = points.GetRange(first, i - first + 1);
             var isArc = !SegmentFrom(first).IsLine;
-            runs.Add(isArc && rolled && run.Count > 2 ? Smooth([.. run.Select(p => p.At)]) : Chords(run));
+            var path = isArc && rolled && run.Count > 2 ? Smooth([.. run.Select(p => p.At)]) : Chords(run);
+            runs.Add(new(path, divided.Points[run[0].Index].IsCorner));
             first = i;
         }
         return runs.ToImmutable();
@@ -82,6 +83,7 @@ internal sealed class TransitionStrip
 
         bool Breaks(int i)
         {
+            if (divided.Points[points[i].Index].IsCorner) return true;
             var turn = Math.Abs(Turn(i));
             var isLine = SegmentFrom(i).IsLine;
             if (isLine != SegmentFrom(i - 1).IsLine) return true;
@@ -123,3 +125,8 @@ internal sealed class TransitionStrip
         static bool IsStraight(Point a, Point b, Point c) => Math.Abs((b - a).Unit.Cross(c - b)) < 1e-9;
     }
 }
+
+/// <summary>A stretch of an edge on the flat without a corner.</summary>
+/// <param name="Path">Its lines and arcs.</param>
+/// <param name="BeginsAtCorner">Whether the outline has a corner where it begins, however little the flat edge turns there.</param>
+internal readonly record struct TransitionRun(Path Path, bool BeginsAtCorner);

@@ -13,12 +13,15 @@ internal static class Picture
     private const double LeastAside = 11;
     private const double Border = 1;
 
+    /// <summary>Width of a piece's title at the least, in heights of its capitals.</summary>
+    private const double WordsWide = 17;
+
     /// <summary>How many times smaller a picture may be drawn, so that its scale is a round one.</summary>
     public static ImmutableArray<double> Reductions { get; } =
         [1.25, 1.5, 2, 2.5, 3, 3.5, 4, 4.5, 5, 5.5, 6, 7, 8, 9, 10, 12.5, 15, 20, 25, 30, 40, 50, 60, 80, 100, 200, 500, 1000];
 
     /// <summary>The pieces, each under its title, as large as fits in this width and height at one round scale.</summary>
-    /// <param name="modification">Whose pieces are shown, side by side or one below the other, whichever comes out larger.</param>
+    /// <param name="modification">Whose pieces are shown, in rows one below the other.</param>
     /// <param name="width">Width in mm.</param>
     /// <param name="height">Height in mm.</param>
     /// <param name="textHeight">Height of the titles' capitals in mm.</param>
@@ -30,17 +33,34 @@ internal static class Picture
         var pieces = modification.Pieces;
         reduction = 1;
         if (pieces.IsEmpty) return Block.Empty(width, 0);
-        foreach (var candidate in Reductions.Where(r => MayFit(pieces, width, height, r)))
+        foreach (var candidate in Reductions)
         {
+            if (!Fits(InRows([.. pieces.Select(p => Bare(p, candidate, textHeight))], width, textHeight))) continue;
             reduction = candidate;
-            var shown = pieces.Select(p => Titled(modification, p, width, candidate, textHeight, withGuideNames)).ToList();
-            foreach (var block in (Block[])[Block.Beside(3 * textHeight, shown), Block.Stacked(2 * textHeight, shown)])
-            {
-                if (block.Width <= width && block.Height <= height) return block;
-            }
+            var rows = InRows([.. pieces.Select(p => Titled(modification, p, width, candidate, textHeight, withGuideNames))], width, textHeight);
+            if (Fits(rows)) return rows;
         }
         return Block.Empty(double.PositiveInfinity, double.PositiveInfinity);
+
+        bool Fits(Block rows) => rows.Width <= width && rows.Height <= height;
     }
+
+    // As many side by side as the width holds.
+    private static Block InRows(ImmutableArray<Block> blocks, double width, double textHeight)
+    {
+        var rows = new List<List<Block>>();
+        foreach (var block in blocks)
+        {
+            var between = 3 * textHeight;
+            if (rows.Count == 0 || rows[^1].Sum(b => b.Width + between) + block.Width > width) rows.Add([]);
+            rows[^1].Add(block);
+        }
+        return Block.Stacked(2 * textHeight, rows.Select(row => Block.Beside(3 * textHeight, row)));
+    }
+
+    // Room that a piece takes at the least: where not even that fits, nothing needs to be drawn to see it.
+    private static Block Bare(Piece piece, double reduction, double textHeight) => Block.Empty(
+        Math.Max(piece.Shape.Bounds.Width / reduction + 2 * Border, WordsWide * textHeight), piece.Shape.Bounds.Height / reduction + 2 * Border);
 
     /// <summary>Whether a picture is so much smaller than its width asks for that nothing can be told on it.</summary>
     public static bool IsTooSmall(Modification modification, double width, double reduction)
@@ -53,7 +73,7 @@ internal static class Picture
     /// <summary>One piece with all that is drawn on it and no title, as large as fits.</summary>
     public static bool TryFit(Piece piece, double width, double height, double textHeight, out Block block)
     {
-        foreach (var reduction in Reductions.Prepend(1).Where(r => MayFit([piece], width, height, r)))
+        foreach (var reduction in Reductions.Prepend(1).Where(r => piece.Shape.Bounds.Width / r <= width && piece.Shape.Bounds.Height / r <= height))
         {
             block = Of(piece, firstCheck: 1, firstWarning: 1, width, reduction, textHeight, withGuideNames: true);
             if (block.Width <= width && block.Height <= height) return true;
@@ -62,15 +82,11 @@ internal static class Picture
         return false;
     }
 
-    // Each bare shape must fit, or nothing needs to be drawn to see that they do not.
-    private static bool MayFit(ImmutableArray<Piece> pieces, double width, double height, double reduction) =>
-        pieces.All(p => p.Shape.Bounds.Width / reduction <= width && p.Shape.Bounds.Height / reduction <= height);
-
     private static Block Titled(Modification modification, Piece piece, double width, double reduction, double textHeight, bool withGuideNames)
     {
         var picture = Of(
             piece, CheckNumbers.FirstOf(modification, piece), CheckNumbers.FirstWarningOf(modification, piece), width, reduction, textHeight, withGuideNames);
-        var words = Math.Max(picture.Width, 17 * textHeight);
+        var words = Math.Max(picture.Width, WordsWide * textHeight);
         return Block.Stacked(textHeight,
             Block.Text(piece.Title, words, textHeight * 1.1, strong: true),
             Block.Text(Wording.MakingOf(piece), words, textHeight),

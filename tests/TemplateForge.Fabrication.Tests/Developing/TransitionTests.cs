@@ -138,6 +138,25 @@ public class TransitionTests
         Assert.Equal(5, lapped.LapLines.Length);
     }
 
+    // The corners of two squares 100 mm across and 100 tall lie on upright edges: on the flat the lower edge goes straight on through them.
+    [Fact]
+    public void A_lap_ends_at_a_corner_of_the_outline_through_which_the_flat_edge_goes_straight_on()
+    {
+        var plain = LaidFlat(new(Square(100), Square(100, 100))).Parts[0];
+        var lapped = LaidFlat(new(Square(100), Square(100, 100)) { LowerLap = 12 }).Parts[0];
+        Approximately.Equal(400 * 12 - 5 * 12 * 12 * Math.Tan(25 * Math.PI / 180), lapped.Shape.Area - plain.Shape.Area, within: 1e-6);
+    }
+
+    [Fact]
+    public void A_lap_runs_on_round_an_ellipse()
+    {
+        TransitionEnd Ellipse(double height) => new(Outline.Ellipse(Point.Origin, 60, 40, Angle.Zero).Segments) { Height = height };
+        var plain = LaidFlat(new(Ellipse(0), Ellipse(100))).Parts[0];
+        var lapped = LaidFlat(new(Ellipse(0), Ellipse(100)) { LowerLap = 12 }).Parts[0];
+        // One strip beside an edge that is straight on the flat, less its two ends.
+        Approximately.Equal(plain.LowerEdge.Sum(r => r.Length) * 12 - 12 * 12 * Math.Tan(25 * Math.PI / 180), lapped.Shape.Area - plain.Shape.Area, within: 0.1);
+    }
+
     [Theory, InlineData(2), InlineData(4)]
     public void Parts_share_the_girth_evenly_and_meet_in_the_middle_of_sides(int parts)
     {
