@@ -16,17 +16,22 @@ from verdicts import Verdicts
 
 LENGTH = 1e-6  # mm
 CUT, DATUM, EDGE, DRILL = "CUT", "DATUM", "FINISHED-EDGE", "DRILL"
+USUAL = "r2000"
+# Release, unit in the header, and how many mm one is; R12 has no place for a unit.
+FORMS = {USUAL: ("AC1015", 4, 1.0), "r2000-in": ("AC1015", 1, 25.4), "r12": ("AC1009", None, 1.0), "r12-in": ("AC1009", None, 25.4)}
 KERF = 0.01  # mm: how near the slot's edge comes to the finished edge, and how far it may reach over it
 
 
-def line_of(entity):
-    """An entity as a run of lines and arcs."""
+def line_of(entity, mm=1.0):
+    """An entity as a run of lines and arcs in mm; one of its own units is so many."""
     kind = entity.dxftype()
     if kind == "LINE":
-        return Line((Segment((entity.dxf.start.x, entity.dxf.start.y), (entity.dxf.end.x, entity.dxf.end.y), 0.0),), False)
+        return Line((Segment((entity.dxf.start.x * mm, entity.dxf.start.y * mm), (entity.dxf.end.x * mm, entity.dxf.end.y * mm), 0.0),), False)
     if kind == "LWPOLYLINE":
-        return Line.of([tuple(p) for p in entity.get_points("xyb")], bool(entity.closed))
-    (cx, cy), r = entity.dxf.center.vec2, entity.dxf.radius
+        return Line.of([(x * mm, y * mm, b) for x, y, b in entity.get_points("xyb")], bool(entity.closed))
+    if kind == "POLYLINE":
+        return Line.of([(v.dxf.location.x * mm, v.dxf.location.y * mm, v.dxf.get("bulge", 0.0)) for v in entity.vertices], bool(entity.is_closed))
+    (cx, cy), r = entity.dxf.center.vec2 * mm, entity.dxf.radius * mm
     if kind == "CIRCLE":
         return Line.of([(cx + r, cy, 1.0), (cx - r, cy, 1.0)], True)
     a0, a1 = math.radians(entity.dxf.start_angle), math.radians(entity.dxf.end_angle)
@@ -35,18 +40,21 @@ def line_of(entity):
     return Line((Segment(on(a0), on(a0 + sweep), math.tan(sweep / 4)),), False)
 
 
-def refusals(path, piece):
+def refusals(path, piece, form=USUAL):
     """Everything that is wrong with a cut file, each beginning with the rule that it breaks."""
+    release, unit, mm = FORMS[form]
     document, auditor = recover.readfile(str(path))
     if auditor.errors or auditor.fixes:
         yield f"repair: {len(auditor.errors)} errors, {len(auditor.fixes)} repairs"
     document = ezdxf.readfile(str(path))
     if document.audit().fixes:
         yield "repair: the audit mends something"
-    if document.header["$INSUNITS"] != 4 or document.dxfversion != "AC1015":
-        yield f"header: unit {document.header['$INSUNITS']}, version {document.dxfversion}"
+    if document.dxfversion != release or (unit and document.header["$INSUNITS"] != unit):
+        yield f"header: unit {document.header.get('$INSUNITS')}, version {document.dxfversion}"
+    if not unit and f"Unit: {'in' if mm > 1 else 'mm'}" not in path.read_text("ascii").splitlines()[1]:
+        yield "header: no comment says the unit"
     entities = list(document.modelspace())
-    strange = {e.dxftype() for e in entities} - {"LINE", "ARC", "CIRCLE", "LWPOLYLINE"}
+    strange = {e.dxftype() for e in entities} - {"LINE", "ARC", "CIRCLE", "LWPOLYLINE" if unit else "POLYLINE"}
     if strange:
         yield f"entities: {strange}"
     if any(tuple(e.dxf.extrusion) != (0, 0, 1) for e in entities):
@@ -55,7 +63,7 @@ def refusals(path, piece):
     if seen != len(entities):
         yield f"gdal: sees {seen} of {len(entities)} entities"
 
-    cuts = [line_of(e) for e in entities if e.dxf.layer == CUT]
+    cuts = [line_of(e, mm) for e in entities if e.dxf.layer == CUT]
     wanted = piece.cut
     yield from differs("length", sum(c.length for c in cuts), wanted["length"], LENGTH)
     for name, found, said in zip(("lower left", "upper right"), bounds(cuts), (wanted["bounds"]["min"], wanted["bounds"]["max"])):
@@ -66,8 +74,8 @@ def refusals(path, piece):
     edges = cuts
     if piece.plan:
         # The course of a torch is open, so the finished edge has a layer of its own.
-        edges = [line_of(e) for e in entities if e.dxf.layer == EDGE]
-        yield from kerf_refusals(cuts, edges, piece, [line_of(e) for e in entities if e.dxf.layer == DRILL and e.dxftype() == "CIRCLE"])
+        edges = [line_of(e, mm) for e in entities if e.dxf.layer == EDGE]
+        yield from kerf_refusals(cuts, edges, piece, [line_of(e, mm) for e in entities if e.dxf.layer == DRILL and e.dxftype() == "CIRCLE"])
     if piece.kind != "cut away":
         area = sum(abs(c.area()) for c in edges) if len(edges) == 1 else max(abs(c.area()) for c in edges) * 2 - sum(abs(c.area()) for c in edges)
         yield from differs("area", area, piece.json["area"], LENGTH * piece.json["boundary"])
@@ -83,7 +91,7 @@ def refusals(path, piece):
             # An overcut runs over its own beginning.
             if overlap(a, b) > 1e-4 and not (piece.plan and of_a == of_b):
                 yield f"doubled: {a.start} to {a.end}"
-    circles = [(e.dxf.center.x, e.dxf.center.y, 2 * e.dxf.radius) for e in entities if e.dxf.layer == DATUM and e.dxftype() == "CIRCLE"]
+    circles = [(e.dxf.center.x * mm, e.dxf.center.y * mm, 2 * mm * e.dxf.radius) for e in entities if e.dxf.layer == DATUM and e.dxftype() == "CIRCLE"]
     for label, (x, y), diameter in piece.datums:
         if diameter and not any(math.dist((x, y), c[:2]) <= LENGTH and abs(c[2] - diameter) <= LENGTH for c in circles):
             yield f"datum: no mark for {label} at {x}, {y}"
@@ -219,9 +227,9 @@ def main(folder):
         for piece in (p for p in record.pieces if p.cut):
             path = record.folder / piece.cut["file"]
             name = f"{record.folder.relative_to(folder)}/{path.name}"
-            verdicts.of(f"{name} is read with nothing to repair, and is what job.json says", refusals(path, piece))
+            verdicts.of(f"{name} is read with nothing to repair, and is what job.json says", refusals(path, piece, record.dxf))
             kind = (piece.kind, bool(piece.plan))
-            if kind in tried or (piece.kind == "cut away" and is_its_own_mirror_image(path)):
+            if record.dxf != USUAL or kind in tried or (piece.kind == "cut away" and is_its_own_mirror_image(path)):
                 continue
             tried.add(kind)
             with tempfile.TemporaryDirectory() as there:

@@ -18,6 +18,11 @@ class Record:
         return self.json["demonstration"]
 
     @property
+    def dxf(self):
+        """Release and unit of the cut files."""
+        return self.json.get("dxf", "r2000")
+
+    @property
     def files(self):
         return self.json["files"]
 

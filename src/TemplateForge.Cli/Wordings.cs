@@ -28,6 +28,9 @@ internal static class Wordings
 
     public static Complaint UnknownUnit(Choice unit) => unit.Place.Complain($"--unit takes mm or in, but got '{Plain(unit.Word)}'.", "Say mm or in.");
 
+    public static Complaint UnknownDxf(Choice dxf, IEnumerable<string> known) => dxf.Place.Complain(
+        $"--dxf takes the name of a DXF that can be written, but got '{Plain(dxf.Word)}'.", $"Say {string.Join(", ", known)}; -in is in inches.");
+
     public static Complaint GapOutOfBounds(Choice gap, double most) => gap.Place.Complain(
         FormattableString.Invariant($"--close takes a gap of 0 to {most} mm, but got '{Plain(gap.Word)}'."), "Wider gaps were hardly meant to be closed: mend them in the drawing.");
 

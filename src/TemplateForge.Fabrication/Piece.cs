@@ -97,6 +97,10 @@ public sealed record Piece
 
     /// <summary>How a machine cuts it, once somebody has said which; made last, so a mirror image has none.</summary>
     public CutPlan Planned { get; init; } = CutPlan.None;
+
+    /// <summary>What its finish line is called beside the line.</summary>
+    public string FinishName { get; init; } = "finish line";
+
     /// <summary>Lines that are lettered on the piece itself, to stay.</summary>
     public ImmutableArray<string> Lettering { get; init; } = [];
 

@@ -69,7 +69,13 @@ internal sealed class ChosenCutter
         planned = modification;
         if (cutter.IsEmpty) return true;
         var own = cutter[0];
-        var unknown = modification.Pieces.Where(Job.IsCut).Select(p => p.Thickness).Distinct()
+        var cut = modification.Pieces.Where(Job.IsCut).ToList();
+        if (cut.Count > 0 && cut.TrueForAll(p => !own.Takes(p.Material)))
+        {
+            complaints.Add(Wordings.CutsNoneOfIt(choice, own.Title, cut[0].Material.Title));
+            return false;
+        }
+        var unknown = cut.Where(p => own.Takes(p.Material)).Select(p => p.Thickness).Distinct()
             .Where(thickness => !own.Compensates && !own.TryKerf(thickness, out _)).ToList();
         foreach (var thickness in unknown) complaints.Add(Wordings.KerfNotMeasured(choice, own.Title, own.Name, thickness));
         if (unknown.Count > 0) return false;
@@ -80,8 +86,9 @@ internal sealed class ChosenCutter
         };
         return true;
 
-        Piece Planned(Piece piece) =>
-            piece.CutBy(own, own.TryKerf(piece.Thickness, out var kerf) ? kerf : 0, kerfIsGiven, CutSheet.RunOut);
+        Piece Planned(Piece piece) => !own.Takes(piece.Material)
+            ? piece with { Notes = piece.Notes.Add(Wordings.ForAnotherMachine(own.Title, piece.Material.Title)) }
+            : piece.CutBy(own, own.TryKerf(piece.Thickness, out var kerf) ? kerf : 0, kerfIsGiven, CutSheet.RunOut);
     }
 
     private static bool TryKerf(Choice kerf, ICollection<Complaint> complaints, out double width)

@@ -24,9 +24,10 @@ public sealed class Job
         ShopTables shop,
         Paper paper,
         string cutter,
+        DxfFormat dxf,
         CancellationToken cancellation)
     {
-        (Request, Profile, Modification, MeasuredOn, Paper, Cutter) = (request, profile, modification, measuredOn, paper, cutter);
+        (Request, Profile, Modification, MeasuredOn, Paper, Cutter, Dxf) = (request, profile, modification, measuredOn, paper, cutter, dxf);
         var files = ImmutableArray.CreateBuilder<NamedBytes>();
         foreach (var file in Drawn(shop))
         {
@@ -45,6 +46,9 @@ public sealed class Job
 
     /// <summary>Name of what cuts the pieces, or <c>none</c>; empty where nobody has said.</summary>
     public string Cutter { get; }
+
+    /// <summary>Release and unit of the cut files.</summary>
+    public DxfFormat Dxf { get; }
 
     public ImmutableArray<NamedBytes> Files { get; }
 
@@ -66,19 +70,22 @@ public sealed class Job
         yield return new("template.pdf", $"paper template, full size, {Pages(template)} of {Paper.Name}", Bytes(PdfWriter.Write(template)));
         foreach (var piece in Modification.Pieces.Where(IsCut))
         {
-            var cut = CutSheet.Of(Modification, piece);
-            yield return new(CutFileOf(piece), $"cut for a table, {Size(piece)}{KerfOf(piece.Planned)}", Bytes(DxfWriter.Write(cut)));
-            if (!piece.Planned.IsNone) yield return new(CutPictureOf(piece), "the same as SVG, full size", Bytes(SvgWriter.Write(cut, piece.Title, PreviewMargin)));
+            var cut = CutSheet.Of(Modification, piece, Dxf.Unit.Name);
+            yield return new(CutFileOf(piece), $"cut for a table, {Size(piece)}{KerfOf(piece.Planned)}{OtherThanUsual}", Bytes(DxfWriter.Write(cut, Dxf)));
+            if (!piece.Planned.IsNone)
+                yield return new(CutPictureOf(piece), "the same as SVG, full size", Bytes(SvgWriter.Write(CutSheet.Of(Modification, piece), piece.Title, PreviewMargin)));
         }
 
         var preview = Preview.Of(Modification);
         yield return new("preview.svg", "picture, any size", Bytes(SvgWriter.Write(preview, Modification.Title, PreviewMargin)));
         yield return new("preview.png", $"picture, {PreviewWidth} pixels wide", Bytes(PngWriter.Write(preview, PreviewWidth, PreviewMargin)));
         var bench = BenchPaper.For(Paper, shop);
-        var sheet = JobSheet.Of(Modification, bench);
+        var sheet = JobSheet.Of(Modification, bench, withInches: Dxf.Unit == DxfUnit.Inch);
         var work = $"the sheet for the bench: the work in order, distances to check, mark-out tables, {Pages(sheet)} of {bench.Name}";
         yield return new("job-sheet.pdf", work, Bytes(PdfWriter.Write(sheet)));
     }
+
+    private string OtherThanUsual => Dxf == DxfFormat.Usual ? "" : $", {Dxf.Release} in {(Dxf.Unit == DxfUnit.Inch ? "inches" : "mm")}";
 
     private static string KerfOf(CutPlan plan) => plan.IsNone ? ""
         : plan.Cutter.Compensates ? $", for the {plan.Cutter.Title}, which allows for its kerf"

@@ -16,11 +16,12 @@ public sealed class JobPlan
     private readonly Hand measuredOn;
     private readonly Paper paper;
     private readonly string cutter;
+    private readonly DxfFormat dxf;
 
     private JobPlan(
-        JobRequest request, ShopTables shop, Profile profile, Hand measuredOn, Paper paper, string cutter, ImmutableArray<Modification> modifications)
+        JobRequest request, ShopTables shop, Profile profile, Hand measuredOn, Paper paper, string cutter, DxfFormat dxf, ImmutableArray<Modification> modifications)
     {
-        (this.request, this.shop, this.measuredOn, this.paper, this.cutter) = (request, shop, measuredOn, paper, cutter);
+        (this.request, this.shop, this.measuredOn, this.paper, this.cutter, this.dxf) = (request, shop, measuredOn, paper, cutter, dxf);
         (Profile, Modifications) = (profile, modifications);
     }
 
@@ -38,14 +39,22 @@ public sealed class JobPlan
         plan = null;
         if (!ShopReader.TryRead(request.ShopFiles, complaints, out var shop)) return false;
         var paperIsKnown = TryChoosePaper(request.Paper, shop, complaints, out var paper);
+        var dxfIsKnown = TryChooseDxf(request.Dxf, shop, complaints, out var dxf);
         var cutterIsKnown = ChosenCutter.TryChoose(request, shop, complaints, out var cutter);
         if (!Profile.TryRead(request.Profile, shop, complaints, out var profile)) return false;
         var handsAreKnown = TryChooseHands(request, profile, complaints, out var hands, out var measuredOn);
         // Tried even where something is wrong already, so that what is wrong with the values is told as well.
         if (!TryMakeModifications(profile, request.Settings, hands, measuredOn, complaints, out var modifications)) return false;
-        if (!paperIsKnown || !handsAreKnown || !cutterIsKnown) return false;
+        // Hands that are alike are made once, and one that is not is not made for either.
+        if (modifications[0].Hand == Hand.Either) modifications = [modifications[0]];
+        else if (HandWords.TryRead(request.Hand.Word, out var asked) && asked == Hand.Either)
+        {
+            complaints.Add(Wordings.NotAlike(request.Hand, profile.Name));
+            return false;
+        }
+        if (!paperIsKnown || !handsAreKnown || !cutterIsKnown || !dxfIsKnown) return false;
         if (!TryPlanCuts(cutter!, ref modifications, complaints)) return false;
-        plan = new(request, shop, profile, measuredOn, paper!, cutter!.Recorded, modifications);
+        plan = new(request, shop, profile, measuredOn, paper!, cutter!.Recorded, dxf!, modifications);
         return true;
     }
 
@@ -53,7 +62,7 @@ public sealed class JobPlan
     /// <param name="cancellation">Stops the work between two drawings.</param>
     /// <exception cref="OperationCanceledException">The work was stopped.</exception>
     public JobSet Drawn(CancellationToken cancellation) =>
-        new([.. Modifications.Select(modification => new Job(request, Profile, modification, measuredOn, shop, paper, cutter, cancellation))]);
+        new([.. Modifications.Select(modification => new Job(request, Profile, modification, measuredOn, shop, paper, cutter, dxf, cancellation))]);
 
     private static bool TryPlanCuts(ChosenCutter cutter, ref ImmutableArray<Modification> modifications, ICollection<Complaint> complaints)
     {
@@ -74,6 +83,13 @@ public sealed class JobPlan
         return paper is not null;
     }
 
+    private static bool TryChooseDxf(Choice choice, ShopTables shop, ICollection<Complaint> complaints, [MaybeNullWhen(false)] out DxfFormat dxf)
+    {
+        dxf = choice.IsMade ? DxfFormat.All.FirstOrDefault(f => f.Name == choice.Word) : shop.UsualDxf;
+        if (dxf is null) complaints.Add(Wordings.UnknownDxf(choice, DxfFormat.All.Select(f => f.Name)));
+        return dxf is not null;
+    }
+
     private static bool TryChooseHands(
         JobRequest request,
         Profile profile,
@@ -92,7 +108,7 @@ public sealed class JobPlan
     private static ImmutableArray<Hand> HandOf(Choice choice, Profile profile, bool bothIsAnAnswer, ICollection<Complaint> complaints)
     {
         if (!choice.IsMade) return [profile.Hand];
-        if (HandWords.TryRead(choice.Word, out var hand) && hand == Hand.Either && profile.Hand == Hand.Either) return [Hand.Either];
+        if (HandWords.TryRead(choice.Word, out var hand) && hand == Hand.Either && (profile.Hand == Hand.Either || profile.MayBeAlike)) return [profile.Hand];
         if (profile.Hand == Hand.Either)
         {
             complaints.Add(Wordings.ProfileHasNoHand(choice, profile.Name));

@@ -26,4 +26,7 @@ public sealed record JobRequest
 
     /// <summary>Width of the cutter's slot, as somebody measured it for this job; open for what the shop's table says.</summary>
     public Choice Kerf { get; init; }
+
+    /// <summary>Release and unit of the cut files, a name of <see cref="Drawing.DxfFormat.All"/>; open for what the shop's tables usually take.</summary>
+    public Choice Dxf { get; init; }
 }

@@ -23,6 +23,15 @@ internal static partial class Wordings
         "Cut a rectangle out of a scrap of this sheet on its drawn line; the kerf is the width of the opening less the width of the part, halved. "
         + $"Give it with --kerf, or write it as the kerf of {name} in your own machines.yaml and add --shop; or write compensates: yes there if the controller allows for it.");
 
+    public static Complaint CutsNoneOfIt(Choice cutter, string title, string material) => Place(cutter).Complain(
+        $"The {title} does not cut {material}.", "Take another cutter; what this one cuts stands under cuts in the shop's table of machines.");
+
+    public static string ForAnotherMachine(string title, string material) =>
+        $"The {title} does not cut {material}: the cut file shows the finished edge, for another machine or a saw.";
+
+    public static Complaint UnknownDxf(Choice dxf, IEnumerable<string> known) => dxf.Place.Complain(
+        $"{Quoted(dxf.Word)} is no DXF that can be written.", $"Choose one of {string.Join(", ", known)}; -in is in inches, the others are in mm.");
+
     // What the shop usually cuts with stands in no one's command.
     private static Place Place(Choice choice) => choice.IsMade ? choice.Place : new("habits.yaml", 1, 1);
 }

@@ -16,6 +16,9 @@ internal static partial class Wordings
     public static Complaint UnknownHand(Choice hand, IEnumerable<string> known) => hand.Place.Complain(
         $"{Quoted(hand.Word)} is not a hand.", Nearest(hand.Word, known));
 
+    public static Complaint NotAlike(Choice hand, string profile) => hand.Place.Complain(
+        $"With these values {profile} is not its own mirror image, so there is none for {Quoted(hand.Word)} hand.", "Say left, right or both.");
+
     public static Complaint ProfileHasNoHand(Choice hand, string profile) => hand.Place.Complain(
         $"{profile} fits either side of the vehicle as it is, so there is no {Quoted(hand.Word)} of it.",
         "Leave the hand out.");

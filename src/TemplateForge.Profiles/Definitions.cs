@@ -18,6 +18,9 @@ internal sealed record Definitions
     public required ImmutableDictionary<string, PointTerm> Points { get; init; }
     public required ImmutableDictionary<string, PathRecipe> Paths { get; init; }
     public required ImmutableDictionary<string, StationsRecipe> Stations { get; init; }
+
+    /// <summary>When both hands are alike; nothing where they never are, or always.</summary>
+    public required ImmutableArray<Term> AlikeWhen { get; init; }
     public required ImmutableArray<Rule> Rules { get; init; }
     public required ImmutableArray<PieceRecipe> Pieces { get; init; }
     public required ImmutableArray<JigRecipe> Jigs { get; init; }

@@ -25,6 +25,9 @@ public sealed class Profile
     /// <summary>The hand for which it is drawn.</summary>
     public required Hand Hand { get; init; }
 
+    /// <summary>Whether some values make it its own mirror image, so that one fits either hand.</summary>
+    public bool MayBeAlike => !definitions.AlikeWhen.IsEmpty;
+
     public ImmutableArray<ParameterInfo> Parameters => [.. definitions.Parameters.SelectMany(p => p.Infos)];
 
     /// <summary>Reads a profile; every complaint about the file comes at once.</summary>
@@ -36,7 +39,7 @@ public sealed class Profile
     /// <param name="hand">The hand that is wanted; <see cref="Hand.Either"/> when, and only when, the profile is for either.</param>
     /// <param name="measuredOn">The hand on which the values were measured.</param>
     /// <param name="complaints">Where complaints about the values go, all of them at once.</param>
-    /// <param name="modification">The exact shapes and what to know about them.</param>
+    /// <param name="modification">The exact shapes and what to know about them; for <see cref="Hand.Either"/> where the values make both hands alike.</param>
     /// <exception cref="ArgumentException">The profile is for either hand and one is wanted, or the other way round.</exception>
     public bool TryMake(
         ImmutableArray<Setting> settings,
@@ -54,6 +57,10 @@ public sealed class Profile
         var kept = true;
         foreach (var rule in definitions.Rules) kept &= rule.IsKept(evaluation);
         if (!kept) return false;
+        var isAlike = MayBeAlike;
+        if (isAlike && !evaluation.TryHolds(definitions.AlikeWhen, out isAlike)) return false;
+        var isMirrored = !isAlike && hand != Hand;
+        if (isAlike) (hand, measuredOn) = (Hand.Either, Hand.Either);
 
         var sound = evaluation.TryMany(
             [.. definitions.Pieces.Select(p => new Conditional<PieceRecipe>(p.When, p))],
@@ -64,7 +71,7 @@ public sealed class Profile
         {
             sound = evaluation.TryMany(
                 [.. definitions.Jigs.Select(j => new Conditional<JigRecipe>(j.When, j))],
-                (JigRecipe recipe, out JigPlate plate) => recipe.TryMake(evaluation, pieces, mirrored: hand != Hand, out plate!),
+                (JigRecipe recipe, out JigPlate plate) => recipe.TryMake(evaluation, pieces, isMirrored, out plate!),
                 out jigs);
         }
         sound &= evaluation.TryMany(
@@ -90,7 +97,7 @@ public sealed class Profile
             Values = used,
             Pieces =
             [
-                .. hand == Hand ? pieces : [.. pieces.Select(p => p.Mirrored())],
+                .. isMirrored ? [.. pieces.Select(p => p.Mirrored())] : pieces,
                 .. jigs.SelectMany(j => JigPieces.Of(j, new($"{Name}, version {Version}", hand, hand == measuredOn))),
             ],
             Cautions = [.. cautions.Concat(steps.SelectMany(s => s.Cautions)).Distinct()],

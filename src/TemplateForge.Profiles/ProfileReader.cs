@@ -28,6 +28,7 @@ internal static class ProfileReader
         Field.Must("title", Holds.PlainWords, "its title"),
         Field.Must("about", Holds.PlainWords, "what it is for"),
         Field.Must("hand", Holds.OneOf("left", "right", "either"), "the hand for which it is drawn"),
+        Field.May("alike_when", Holds.Expression, "when it is its own mirror image, so that one fits either hand"),
         Field.Must("face_up", Holds.PlainWords, "the face that one looks at"),
         Field.May("arrows", Holds.NamesOf(Holds.Literal), "the way to somewhere in the drawing"),
         Field.May("parameters", Holds.NamesOf(Holds.Defined("parameter")), "what the fabricator sets per job"),
@@ -107,6 +108,7 @@ internal static class ProfileReader
             Paths = Named(paths, e => OutlineReader.ReadPath(reading, e.Node)),
             Points = Named(points, e => reading.Point(e.Node)),
             Stations = Named(stations, e => StationsReader.Read(reading, e.Node)),
+            AlikeWhen = fields.Optional("alike_when", out var alike) ? [reading.Truth(alike)] : [],
             Rules = ReadRules(fields, reading),
             Pieces = [.. Section(fields, "pieces", reading).Entries.Select(e => PieceReader.Read(e.Key, e.Value, faceUp, shop, reading))],
             Jigs = [.. Section(fields, "jigs", reading).Entries.Select(e =>
@@ -114,6 +116,7 @@ internal static class ProfileReader
             Cautions = fields.Optional("cautions", out var cautions) ? StepReader.ReadCautions(cautions, shop, reading) : [],
             Steps = StepReader.ReadSteps(fields, shop, reading),
         };
+        if (hand == Hand.Either && fields.Optional("alike_when", out var needless)) complaints.Add(Wordings.AlikeAlready(needless.Place));
         if (definitions.Pieces.IsEmpty) complaints.Add(Wordings.PiecesWanted(fields.Place));
         CheckGivenNames(definitions, names, complaints);
         if (complaints.Count > before) return false;

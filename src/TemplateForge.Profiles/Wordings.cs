@@ -154,6 +154,14 @@ internal static partial class Wordings
     public static Complaint RangeWanted(Place place) =>
         place.Complain("A range is wanted here.", "Write the least and the most, as in 10 to 150.");
 
+    public static Complaint AlikeAlready(Place place) =>
+        place.Complain("This is for either hand whatever its values are.", "Leave alike_when out, or name the hand that it is drawn for.");
+
+    public static Complaint NotWhole(Setting setting, string parameter, Quantity value) =>
+        setting.ValuePlace.Complain(
+            $"{parameter} is {value}, but takes whole numbers only.",
+            string.Create(CultureInfo.InvariantCulture, $"Give {Math.Floor(value.Value):0} or {Math.Ceiling(value.Value):0}."));
+
     public static Complaint DefaultOutOfRange(Place place, string parameter, Quantity value, ValueRange range) =>
         place.Complain($"The default of {parameter} is {value}, but it takes {range}.", "Bring the default into the range, or widen the range.");
 

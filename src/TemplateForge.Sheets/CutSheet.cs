@@ -20,7 +20,10 @@ public static class CutSheet
     public static ImmutableArray<Path> Cuts(Piece piece) =>
         piece.Planned.IsNone ? piece.TableCuts(RunOut) : [.. piece.Planned.Cuts.Select(c => c.Path)];
 
-    public static LineDrawing Of(Modification modification, Piece piece)
+    /// <param name="modification">What is made.</param>
+    /// <param name="piece">The piece that is cut.</param>
+    /// <param name="unit">What the notes say that the file is in; the drawing itself is in mm until it is written.</param>
+    public static LineDrawing Of(Modification modification, Piece piece, string unit = "mm")
     {
         var board = new Board();
         if (piece.Planned.IsNone) board.Add(LineKinds.Finish, Cuts(piece).Select(PieceLines.Stroke));
@@ -36,18 +39,18 @@ public static class CutSheet
 
         var bounds = Box.Around(board.Marks.Select(m => m.Bounds));
         var width = Math.Max(LeastNotesWidth, bounds.Width);
-        Notes(modification, piece, width, Math.Clamp(width / 60, 3, 8)).PutOn(board, new Point(bounds.Min.X, bounds.Min.Y - NotesBelow));
+        Notes(modification, piece, unit, width, Math.Clamp(width / 60, 3, 8)).PutOn(board, new Point(bounds.Min.X, bounds.Min.Y - NotesBelow));
         board.Add(LineKinds.Demonstration, DemonstrationAcross.Marks(modification, Large(bounds)));
         return CutFirst(board.ToDrawing());
     }
 
-    private static Block Notes(Modification modification, Piece piece, double width, double height)
+    private static Block Notes(Modification modification, Piece piece, string unit, double width, double height)
     {
         var notes = new List<string>
         {
             $"{piece.Title}. {Wording.ProfileOf(modification)}",
             $"{Wording.HandOf(modification, piece)}. {Wording.FaceUpOf(piece)}",
-            $"{Wording.MakingOf(piece)}. Unit: mm. {Wording.KerfOf(piece.Planned)} Only layer CUT is cut.",
+            $"{Wording.MakingOf(piece)}. Unit: {unit}. {Wording.KerfOf(piece.Planned)} Only layer CUT is cut.",
         };
         notes.AddRange(Wording.WaysOf(piece.Planned));
         if (!piece.Bends.IsEmpty) notes.Add(Wording.PencilOnly);

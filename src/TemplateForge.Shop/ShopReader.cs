@@ -61,6 +61,8 @@ public static class ShopReader
         var hasCutter = habits.OptionalText("cutter", out var cutter);
         if (hasCutter && !machines.Cutters.ContainsKey(cutter.Text))
             complaints.Add(Wordings.UnknownCutter(cutter.Place, cutter.Text, machines.Cutters.Keys.Order(StringComparer.Ordinal)));
+        var usualDxf = habits.OptionalText("dxf", out var dxf) ? DxfFormat.All.FirstOrDefault(f => f.Name == dxf.Text) : DxfFormat.Usual;
+        if (usualDxf is null) complaints.Add(Wordings.UnknownDxf(dxf.Place, dxf.Text, DxfFormat.All.Select(f => f.Name)));
         habits.Done();
         if (complaints.Count == before) CheckRoom(papers, overlap, complaints);
         if (complaints.Count > before || usualPaper is null) return false;
@@ -76,6 +78,7 @@ public static class ShopReader
             NamedBrakes = machines.Brakes,
             Cutters = machines.Cutters,
             UsualCutter = hasCutter ? cutter.Text : "",
+            UsualDxf = usualDxf!,
             Processes = processes,
             Bolts = fasteners.Bolts,
             Rivets = fasteners.Rivets,

@@ -36,6 +36,9 @@ public sealed record ShopTables
     /// <summary>Name of the cutter that is used unless somebody says otherwise; empty where cut files show finished edges.</summary>
     public string UsualCutter { get; init; } = "";
 
+    /// <summary>Release and unit of cut files unless somebody says otherwise.</summary>
+    public DxfFormat UsualDxf { get; init; } = DxfFormat.Usual;
+
     /// <summary>Welding processes by name.</summary>
     public ImmutableDictionary<string, WeldingProcess> Processes { get; init; } = ImmutableDictionary<string, WeldingProcess>.Empty;
 

@@ -29,6 +29,53 @@ public class CuttingTests
     }
 
     [Fact]
+    public void A_machine_is_given_nothing_that_it_does_not_cut()
+    {
+        var steel = Jobsite.Request("plug-welded-doubler") with { Cutter = Jobsite.Choose("router") };
+        Assert.StartsWith("The router with a 6 mm cutter does not cut ", Assert.Single(Jobsite.Refuse(steel)).Problem, StringComparison.Ordinal);
+        // An aluminium plate with a gauge of steel: the plate is planned, the gauge is for another machine.
+        var jig = Jobsite.Plan(Jobsite.Request("booster-clearance-notch", "jig=router") with { Cutter = Jobsite.Choose("router") }).Modifications[0].Pieces;
+        Assert.False(jig.Single(p => p.Name == "notch-jig").Planned.IsNone);
+        var gauge = jig.Single(p => p.Name == "notch-jig-gauge");
+        Assert.True(gauge.Planned.IsNone);
+        Assert.Contains(gauge.Notes, n => n.Contains("for another machine", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void The_holes_of_a_jig_plate_are_left_to_drill_and_reamer()
+    {
+        var jig = Jobsite.Plan(Jobsite.Request("booster-clearance-notch", "jig=torch") with { Cutter = Jobsite.Choose("plasma-table"), Kerf = Jobsite.Choose("1.5 mm") });
+        var plate = jig.Modifications[0].Pieces.Single(p => p.Name == "notch-jig");
+        Assert.Equal(2, plate.Planned.Drilled.Length);
+        Assert.All(plate.Planned.Drilled, d => Assert.Equal(Fabrication.DrillReason.Wanted, d.Reason));
+    }
+
+    [Fact]
+    public void A_job_in_another_DXF_says_so_in_its_files_and_is_made_again_byte_for_byte()
+    {
+        var set = Jobsite.Make(Patch with { Dxf = Jobsite.Choose("r12-in") });
+        var cut = set.Files.Single(f => f.Name.EndsWith("-cut.dxf", StringComparison.Ordinal));
+        Assert.EndsWith("R12 in inches", cut.What, StringComparison.Ordinal);
+        var text = Encoding.ASCII.GetString(cut.Bytes.AsSpan());
+        Assert.StartsWith("999\r\nUnit: in\r\n", text, StringComparison.Ordinal);
+        Assert.Contains("AC1009", text, StringComparison.Ordinal);
+        var record = Jobsite.RecordOf(set.Jobs[0]);
+        Assert.Contains("\"dxf\": \"r12-in\"", record, StringComparison.Ordinal);
+        Jobsite.AreTheSame(set.Files, Jobsite.Make(Jobsite.Read(record).Request).Files);
+    }
+
+    [Fact]
+    public void A_shop_says_once_which_DXF_its_controller_takes()
+    {
+        var habits = Patch with { ShopFiles = [.. Patch.ShopFiles, new TextFile("ours/habits.yaml", "dxf: r12\n")] };
+        Assert.Equal("r12", Jobsite.Make(habits).Jobs[0].Dxf.Name);
+        Assert.Equal("r2000-in", Jobsite.Make(habits with { Dxf = Jobsite.Choose("r2000-in") }).Jobs[0].Dxf.Name);
+        var wrong = Patch with { ShopFiles = [.. Patch.ShopFiles, new TextFile("ours/habits.yaml", "dxf: r14\n")] };
+        Assert.Contains("r2000, r2000-in, r12, r12-in", Assert.Single(Jobsite.Refuse(wrong)).Remedy, StringComparison.Ordinal);
+        Assert.Contains("r2000, r2000-in, r12, r12-in", Assert.Single(Jobsite.Refuse(Patch with { Dxf = Jobsite.Choose("r13") })).Remedy, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_cut_file_carries_the_path_and_says_the_kerf()
     {
         var set = Jobsite.Make(Patch with { Cutter = Jobsite.Choose("router") });

@@ -29,7 +29,7 @@ internal static class MadeOrRefused
 
     public static List<string> Ends(ParameterInfo parameter)
     {
-        if (parameter.Unit.Length == 0) return [.. parameter.Range.Split(',', StringSplitOptions.TrimEntries).Select(w => w.Split(' ')[0])];
+        if (parameter.Unit.Length == 0) return [.. parameter.Range.Split(',', StringSplitOptions.TrimEntries).Where(w => w != "whole").Select(w => w.Split(' ')[0])];
         return [.. parameter.Range.Split(" to ").Select(e => e.Trim())];
     }
 

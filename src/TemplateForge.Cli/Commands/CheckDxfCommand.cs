@@ -16,30 +16,33 @@ internal static class CheckDxfCommand
     {
         var file = new Argument<string>("file") { Description = "A .dxf file, R12 to R2018, in text form." };
         var unit = new Option<string>("--unit") { Description = "The unit where the file states none; without it, mm.", HelpName = "mm|in" };
-        var repair = new Option<string>("--repair") { Description = "Write a DXF in mm that a table takes, and list what was changed.", HelpName = "file" };
+        var repair = new Option<string>("--repair") { Description = "Write a DXF that a table takes, and list what was changed.", HelpName = "file" };
         var close = new Option<string>("--close") { Description = "The widest gap that is closed on repair; without it, 0.2 mm.", HelpName = "length" };
+        var dxf = new Option<string>("--dxf") { Description = "What the repaired file is to be: r2000 unless said otherwise, r12 for old controllers, -in for inches.", HelpName = "r2000|r2000-in|r12|r12-in" };
         var replace = new Option<bool>("--replace") { Description = "Let the file go that stands where the repaired one is to be written." };
         var json = CommonOptions.Json();
-        var command = new Command(Name, "Tell what a cutting table would choke on in a DXF, and where.") { file, unit, repair, close, replace, json };
+        var command = new Command(Name, "Tell what a cutting table would choke on in a DXF, and where.") { file, unit, repair, close, dxf, replace, json };
         command.SetAction(parsed =>
         {
-            var line = new CommandLine(parsed.Tokens.Select(t => t.Value).ToList(), [unit.Name, repair.Name, close.Name]);
+            var line = new CommandLine(parsed.Tokens.Select(t => t.Value).ToList(), [unit.Name, repair.Name, close.Name, dxf.Name]);
             var asked = new Asked(
                 new(parsed.GetRequiredValue(file), line.PlaceOf(parsed.GetRequiredValue(file))),
-                line.Single(unit.Name), line.Single(repair.Name), line.Single(close.Name), parsed.GetValue(replace), parsed.GetValue(json));
+                line.Single(unit.Name), line.Single(repair.Name), line.Single(close.Name), line.Single(dxf.Name), parsed.GetValue(replace), parsed.GetValue(json));
             return Run(asked, terminal);
         });
         return command;
     }
 
-    private sealed record Asked(Choice File, Choice Unit, Choice Repair, Choice Close, bool Replace, bool Json);
+    private sealed record Asked(Choice File, Choice Unit, Choice Repair, Choice Close, Choice Dxf, bool Replace, bool Json);
 
     private static int Run(Asked asked, Terminal terminal)
     {
         var complaints = new List<Complaint>();
         var unit = DxfUnit.Millimetre;
         var gap = DxfRepair.UsualGap;
+        var format = DxfFormat.Usual;
         if ((asked.Unit.IsMade && !TryUnit(asked.Unit, complaints, out unit)) | (asked.Close.IsMade && !TryGap(asked.Close, complaints, out gap))
+            | (asked.Dxf.IsMade && !TryFormat(asked.Dxf, complaints, out format))
             || !TextFiles.TryReadBytes(terminal.PathOf(asked.File.Word), LongestFile, asked.File.Place, complaints, out var bytes)
             || !TryRead(asked, bytes, unit, DxfReader.Exact, complaints, out var contents))
             return ComplaintPrinter.Refuse(complaints, asked.Json, terminal);
@@ -57,7 +60,7 @@ internal static class CheckDxfCommand
         if (repaired.Drawing.Layers.IsEmpty) complaints.Add(Wordings.NothingToCut(asked.File));
         else
         {
-            var written = DxfWriter.Write(repaired.Drawing);
+            var written = DxfWriter.Write(repaired.Drawing, format);
             if (DxfReader.TryRead(written, DxfUnit.Millimetre, DxfReader.Exact, out var again, out _)
                 && SavedFile.TrySave(terminal.PathOf(asked.Repair.Word), written, asked.Replace, asked.Repair.Place, complaints))
             {
@@ -82,6 +85,14 @@ internal static class CheckDxfCommand
         unit = choice.Word == DxfUnit.Inch.Name ? DxfUnit.Inch : DxfUnit.Millimetre;
         if (choice.Word == unit.Name) return true;
         complaints.Add(Wordings.UnknownUnit(choice));
+        return false;
+    }
+
+    private static bool TryFormat(Choice choice, List<Complaint> complaints, out DxfFormat format)
+    {
+        format = DxfFormat.All.FirstOrDefault(f => f.Name == choice.Word) ?? DxfFormat.Usual;
+        if (choice.Word == format.Name) return true;
+        complaints.Add(Wordings.UnknownDxf(choice, DxfFormat.All.Select(f => f.Name)));
         return false;
     }
 

@@ -53,7 +53,7 @@ internal sealed class MakeCommand
 
     private int MakeAgain(Choice job)
     {
-        foreach (var option in (Option[])[options.Set, options.Hand, options.MeasuredOn, options.Paper, options.Cutter, options.Kerf, options.Shop])
+        foreach (var option in (Option[])[options.Set, options.Hand, options.MeasuredOn, options.Paper, options.Cutter, options.Kerf, options.Dxf, options.Shop])
             if (line.Single(option.Name) is { IsMade: true } given) complaints.Add(Wordings.NotWithJob(given.Place, option.Name));
         if (complaints.Count > 0)
         {
@@ -83,6 +83,7 @@ internal sealed class MakeCommand
             Paper = line.Single(options.Paper.Name),
             Cutter = line.Single(options.Cutter.Name),
             Kerf = line.Single(options.Kerf.Name),
+            Dxf = line.Single(options.Dxf.Name),
         };
         return true;
     }

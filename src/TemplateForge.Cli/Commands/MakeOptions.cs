@@ -41,6 +41,12 @@ internal sealed class MakeOptions
         HelpName = "length",
     };
 
+    public Option<string> Dxf { get; } = new("--dxf")
+    {
+        Description = "What the controller takes: r2000 in mm unless the shop says otherwise, r12 for old ones, -in for inches.",
+        HelpName = "r2000|r2000-in|r12|r12-in",
+    };
+
     public Option<string> Shop { get; } = CommonOptions.Shop();
 
     public Option<string> JobFile { get; } = new("--job")
@@ -65,5 +71,5 @@ internal sealed class MakeOptions
     public Option<bool> Json { get; } = CommonOptions.Json();
 
     /// <summary>The options that a value follows.</summary>
-    public IReadOnlyList<Option> Valued => [Set, Hand, MeasuredOn, Paper, Cutter, Kerf, Shop, JobFile, Out];
+    public IReadOnlyList<Option> Valued => [Set, Hand, MeasuredOn, Paper, Cutter, Kerf, Dxf, Shop, JobFile, Out];
 }

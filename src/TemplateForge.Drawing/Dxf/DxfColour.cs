@@ -11,6 +11,14 @@ internal static class DxfColour
         (4, new(0, 255, 255)), (5, new(0, 0, 255)), (6, new(255, 0, 255)),
     ];
 
+    /// <summary>The colour of each layer by its name, in their order. Layers that share a name are one layer here; it looks as the first of them does.</summary>
+    public static OrderedDictionary<string, int> OfLayers(LineDrawing drawing)
+    {
+        var colours = new OrderedDictionary<string, int>(StringComparer.Ordinal);
+        foreach (var layer in drawing.Layers) colours.TryAdd(layer.Name, Nearest(layer.Pen.Colour));
+        return colours;
+    }
+
     public static int Nearest(Colour colour) => Indexed.MinBy(i => DistanceSquared(i.Colour, colour)).Index;
 
     private static int DistanceSquared(Colour a, Colour b)

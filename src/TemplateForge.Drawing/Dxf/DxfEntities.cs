@@ -3,18 +3,18 @@ using TemplateForge.Geometry;
 
 namespace TemplateForge.Drawing;
 
-/// <summary>The strokes of a drawing as LINE, ARC, CIRCLE and LWPOLYLINE.</summary>
+/// <summary>The strokes of a drawing as LINE, ARC, CIRCLE and LWPOLYLINE; in R12 as LINE, ARC, CIRCLE and POLYLINE.</summary>
 internal static class DxfEntities
 {
     /// <summary>Above this radius, in mm, an angle written to 1e-12 degrees no longer places an arc's end to 1e-8 mm.</summary>
     private const double LargestArc = 1e5;
 
-    public static DxfTags Section(LineDrawing drawing, DxfHandles handles)
+    public static DxfTags Section(LineDrawing drawing, DxfHandles handles, DxfFormat format)
     {
-        var tags = new DxfTags().Add(0, "SECTION").Add(2, "ENTITIES");
+        var tags = new DxfTags(format.Unit).Add(0, "SECTION").Add(2, "ENTITIES");
         foreach (var layer in drawing.Layers)
         {
-            foreach (var mark in layer.Marks) Add(mark, new(tags, handles, layer.Name));
+            foreach (var mark in layer.Marks) Add(mark, new(tags, handles, layer.Name, format.Release));
         }
         return tags.Add(0, "ENDSEC");
     }
@@ -33,11 +33,20 @@ internal static class DxfEntities
         _ => [mark.Bounds],
     };
 
-    private readonly record struct Target(DxfTags Tags, DxfHandles Handles, string Layer)
+    private readonly record struct Target(DxfTags Tags, DxfHandles Handles, string Layer, DxfRelease Release)
     {
-        public DxfTags Begin(string entity, string subclass) => Tags
-            .Add(0, entity).AddHandle(5, Handles.Take()).AddHandle(330, Handles.ModelSpace)
-            .Add(100, "AcDbEntity").Add(8, Layer).Add(100, subclass);
+        public bool IsOld => Release == DxfRelease.R12;
+
+        public DxfTags Begin(string entity, string subclass) => IsOld
+            ? Tags.Add(0, entity).Add(8, Layer)
+            : Tags.Add(0, entity).AddHandle(5, Handles.Take()).AddHandle(330, Handles.ModelSpace)
+                .Add(100, "AcDbEntity").Add(8, Layer).Add(100, subclass);
+
+        // An arc is a circle and more.
+        public void Narrow(string subclass)
+        {
+            if (!IsOld) Tags.Add(100, subclass);
+        }
     }
 
     private static void Add(Mark mark, Target target)
@@ -65,8 +74,9 @@ internal static class DxfEntities
                 break;
             case [{ Radius: <= LargestArc } arc]:
                 var (from, to) = arc.Bulge > 0 ? (arc.Start, arc.End) : (arc.End, arc.Start);
-                target.Begin("ARC", "AcDbCircle").AddPointInSpace(10, arc.Centre).AddLength(40, arc.Radius)
-                    .Add(100, "AcDbArc").Add(50, Degrees(from - arc.Centre)).Add(51, Degrees(to - arc.Centre));
+                target.Begin("ARC", "AcDbCircle").AddPointInSpace(10, arc.Centre).AddLength(40, arc.Radius);
+                target.Narrow("AcDbArc");
+                target.Tags.Add(50, Degrees(from - arc.Centre)).Add(51, Degrees(to - arc.Centre));
                 break;
             default:
                 AddPolyline(path.Segments, closed: false, target);
@@ -89,6 +99,11 @@ internal static class DxfEntities
 
     private static void AddPolyline(ImmutableArray<Segment> segments, bool closed, Target target)
     {
+        if (target.IsOld)
+        {
+            AddOldPolyline(segments, closed, target);
+            return;
+        }
         target.Begin("LWPOLYLINE", "AcDbPolyline")
             .Add(90, segments.Length + (closed ? 0 : 1)).Add(70, closed ? 1 : 0).AddLength(43, 0);
         foreach (var segment in segments)
@@ -97,6 +112,19 @@ internal static class DxfEntities
             if (!segment.IsLine) target.Tags.Add(42, Written.Ratio(segment.Bulge));
         }
         if (!closed) target.Tags.AddPoint(10, segments[^1].End);
+    }
+
+    // Vertices are entities of their own, until one says that the sequence ends.
+    private static void AddOldPolyline(ImmutableArray<Segment> segments, bool closed, Target target)
+    {
+        target.Begin("POLYLINE", "").Add(66, 1).AddPointInSpace(10, default).Add(70, closed ? 1 : 0);
+        foreach (var segment in segments)
+        {
+            target.Begin("VERTEX", "").AddPointInSpace(10, segment.Start);
+            if (!segment.IsLine) target.Tags.Add(42, Written.Ratio(segment.Bulge));
+        }
+        if (!closed) target.Begin("VERTEX", "").AddPointInSpace(10, segments[^1].End);
+        target.Begin("SEQEND", "");
     }
 
     /// <summary>Arcs that turn once round one centre.</summary>

@@ -3,19 +3,18 @@ namespace TemplateForge.Drawing;
 /// <summary>The tables and blocks that stand before the entities.</summary>
 internal static class DxfTables
 {
-    public static DxfTags Section(LineDrawing drawing, DxfHandles handles)
+    public static DxfTags Section(LineDrawing drawing, DxfHandles handles, DxfUnit unit)
     {
         handles.TakeSpaces();
-        var tags = new DxfTags().Add(0, "SECTION").Add(2, "TABLES");
+        var tags = new DxfTags(unit).Add(0, "SECTION").Add(2, "TABLES");
         AddTable("VPORT", ["*ACTIVE"], (name, entry) => AddViewport(name, drawing, entry));
         AddTable("LTYPE", ["ByBlock", "ByLayer", "Continuous"], (name, entry) => entry
             .Add(100, "AcDbLinetypeTableRecord").Add(2, name).Add(70, 0).Add(3, "").Add(72, 65).Add(73, 0).AddLength(40, 0));
-        // Layers that share a name are one layer here; it looks as the first of them does.
-        var pens = drawing.Layers.DistinctBy(l => l.Name).ToDictionary(l => l.Name, l => DxfColour.Nearest(l.Pen.Colour), StringComparer.Ordinal);
-        AddTable("LAYER", ["0", .. drawing.Layers.Select(l => l.Name).Distinct()], (name, entry) => entry
-            .Add(100, "AcDbLayerTableRecord").Add(2, name).Add(70, 0).Add(62, pens.GetValueOrDefault(name, 7)).Add(6, "Continuous"));
+        var colours = DxfColour.OfLayers(drawing);
+        AddTable("LAYER", ["0", .. colours.Keys], (name, entry) => entry
+            .Add(100, "AcDbLayerTableRecord").Add(2, name).Add(70, 0).Add(62, colours.GetValueOrDefault(name, 7)).Add(6, "Continuous"));
         AddTable("STYLE", ["Standard"], (name, entry) => entry
-            .Add(100, "AcDbTextStyleTableRecord").Add(2, name).Add(70, 0).AddLength(40, 0).AddLength(41, 1).AddLength(50, 0)
+            .Add(100, "AcDbTextStyleTableRecord").Add(2, name).Add(70, 0).AddLength(40, 0).AddNumber(41, 1).AddNumber(50, 0)
             .Add(71, 0).AddLength(42, 2.5).Add(3, "txt").Add(4, ""));
         AddTable("VIEW", [], (_, _) => { });
         AddTable("UCS", [], (_, _) => { });
@@ -46,9 +45,9 @@ internal static class DxfTables
         }
     }
 
-    public static DxfTags Blocks(DxfHandles handles)
+    public static DxfTags Blocks(DxfHandles handles, DxfUnit unit)
     {
-        var tags = new DxfTags().Add(0, "SECTION").Add(2, "BLOCKS");
+        var tags = new DxfTags(unit).Add(0, "SECTION").Add(2, "BLOCKS");
         AddBlock("*Model_Space", handles.ModelSpace, onPaper: false);
         AddBlock("*Paper_Space", handles.PaperSpace, onPaper: true);
         return tags.Add(0, "ENDSEC");
@@ -72,10 +71,10 @@ internal static class DxfTables
             .Add(100, "AcDbViewportTableRecord").Add(2, name).Add(70, 0)
             .AddPoint(10, new(0, 0)).AddPoint(11, new(1, 1)).AddPoint(12, shown.Centre)
             .AddPoint(13, new(0, 0)).AddPoint(14, new(10, 10)).AddPoint(15, new(10, 10))
-            .AddLength(16, 0).AddLength(26, 0).AddLength(36, 1)
+            .AddNumber(16, 0).AddNumber(26, 0).AddNumber(36, 1)
             .AddPointInSpace(17, default)
-            .AddLength(40, Math.Max(1, Math.Max(shown.Height, shown.Width)) * 1.1).AddLength(41, 1).AddLength(42, 50)
-            .AddLength(43, 0).AddLength(44, 0).AddLength(50, 0).AddLength(51, 0)
+            .AddLength(40, Math.Max(1, Math.Max(shown.Height, shown.Width)) * 1.1).AddNumber(41, 1).AddNumber(42, 50)
+            .AddLength(43, 0).AddLength(44, 0).AddNumber(50, 0).AddNumber(51, 0)
             .Add(71, 0).Add(72, 100).Add(73, 1).Add(74, 3).Add(75, 0).Add(76, 0).Add(77, 0).Add(78, 0);
     }
 }

@@ -5,9 +5,12 @@ using TemplateForge.Geometry;
 namespace TemplateForge.Drawing;
 
 /// <summary>Pairs of a group code and a value, each on its own line, as a DXF is made of.</summary>
-internal sealed class DxfTags
+/// <param name="unit">What lengths are written in.</param>
+internal sealed class DxfTags(DxfUnit unit)
 {
     private readonly StringBuilder text = new();
+
+    public DxfUnit Unit => unit;
 
     public DxfTags Add(int code, string value)
     {
@@ -19,7 +22,11 @@ internal sealed class DxfTags
 
     public DxfTags AddHandle(int code, int handle) => Add(code, handle.ToString("X", CultureInfo.InvariantCulture));
 
-    public DxfTags AddLength(int code, double mm) => Add(code, Written.Length(mm));
+    /// <summary>A length in mm, written in the file's unit.</summary>
+    public DxfTags AddLength(int code, double mm) => Add(code, unit == DxfUnit.Millimetre ? Written.Length(mm) : Written.LengthIn(unit.Millimetres, mm));
+
+    /// <summary>A factor, an angle in degrees or part of a direction.</summary>
+    public DxfTags AddNumber(int code, double value) => Add(code, Written.Ratio(value));
 
     /// <summary>A point in the plane; its y has the code ten above its x.</summary>
     public DxfTags AddPoint(int code, Point p) => AddLength(code, p.X).AddLength(code + 10, p.Y);

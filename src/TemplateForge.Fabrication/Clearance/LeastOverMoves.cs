@@ -11,7 +11,7 @@ internal sealed class LeastOverMoves(MovedComponent component, double sure)
     //    that might be as deep.
     private const int Corners = 1 << MovedComponent.MostMoves;
     private const int MostCells = 4096;
-    private const int MostValleys = 4;
+    private const int MostValleys = 16;
 
     private readonly int _moves = component.Moves;
     private readonly double[] _low = new double[MostCells * MovedComponent.MostMoves], _high = new double[MostCells * MovedComponent.MostMoves];
@@ -80,9 +80,10 @@ internal sealed class LeastOverMoves(MovedComponent component, double sure)
         if (start == SearchStart.Roughly) return Nearness.Closer(Math.Sqrt(best));
         var nearest = start == SearchStart.FromMoves && best == known.Distance * known.Distance ? known : Downhill(at, moves, reach);
         var spare = 2 * sure * nearest.Distance;
-        for (var valley = 0; valley < Math.Min(_valleys.Count, MostValleys * 4); valley++)
+        // The deepest first: a cell that ends as a valley holds nothing deeper than its corner by more than is sure.
+        _valleys.Sort((one, other) => one.Squared.CompareTo(other.Squared));
+        foreach (var (squared, x, y, z) in _valleys.Take(MostValleys))
         {
-            var (squared, x, y, z) = _valleys[valley];
             if (squared > nearest.Distance * nearest.Distance + spare || Apart(moves, x, y, z, reach) < 4 * Math.Sqrt(spare)) continue;
             Span<double> other = [x, y, z];
             var found = Downhill(at, other, reach);

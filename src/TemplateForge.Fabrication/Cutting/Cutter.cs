@@ -50,6 +50,12 @@ public sealed record Cutter(string Name, string Title, double Kerf, double Least
     /// <summary>How fast it moves when it does not cut, in mm/min; 0 where nobody has said.</summary>
     public double RapidFeed { get; init; }
 
+    /// <summary>The only families of metals that it cuts; empty where it cuts all.</summary>
+    public ImmutableArray<MetalFamily> Families { get; init; } = [];
+
+    /// <summary>Whether it cuts a material; what nobody has stated it may.</summary>
+    public bool Takes(Material material) => Families.IsEmpty || material == Material.Unstated || Families.Contains(material.Family);
+
     /// <summary>What can hurt where it cuts.</summary>
     public ImmutableArray<Caution> Cautions { get; init; } = [];
 

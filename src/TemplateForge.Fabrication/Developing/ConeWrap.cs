@@ -11,7 +11,7 @@ namespace TemplateForge.Fabrication;
 ///    '-. .-'-. .-'    the base; the generator across from the seam stands upright, its foot at (0, 0)
 /// </code>
 /// A right cone is arcs, exactly: of radius r / sin α over 2π sin α, α being half the angle at its point. An oblique one is
-/// developed by integration (<see cref="ConeDevelopment"/>) to some 1e-9 mm, then fitted by arcs within <see cref="Tolerance.Curve"/>.
+/// developed by integration (<see cref="ConeDevelopment"/>) to 1e-8 mm, then fitted by arcs within <see cref="Tolerance.Curve"/>.
 /// Edges are square to the sheet. Diameters and height are those of the face that is measured; the other face stands off by up to the thickness
 /// times sin α.
 /// </remarks>

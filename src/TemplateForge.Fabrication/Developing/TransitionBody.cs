@@ -46,9 +46,10 @@ internal sealed class TransitionBody
                 var corner = next.Lower == before.Lower ? next.Upper : next.Lower;
                 laid += Math.Abs((before.Upper - before.Lower).Cross(corner - before.Lower)) / 2;
             }
-            // Between the chords and the curve through their ends.
-            var most = 0.05 * (LowerRuns.Concat(UpperRuns).Sum(r => r.Path.Length)) + 0.01;
-            return Shape.Contours.Length != 1 || laid - Shape.Area > most;
+            var corners = Strip.Flat.Select(f => f.Lower).Concat(Strip.Flat.Reverse().Select(f => f.Upper)).ToList();
+            var apart = corners.Where((p, i) => p.DistanceTo(corners[(i + 1) % corners.Count]) >= Tolerance.Merge).ToList();
+            var outline = Outline.Polygon(apart);
+            return Shape.Contours.Length != 1 || laid - Region.Of(outline).Area > Tolerance.Area(outline.Length);
         }
     }
 }

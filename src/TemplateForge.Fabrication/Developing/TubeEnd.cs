@@ -9,7 +9,8 @@ namespace TemplateForge.Fabrication;
 /// wall to its inside, and that is the height at which the wall first touches what it meets: nothing through the wall interferes, and one
 /// point of each generator touches. Without a wall these are the ordinates of the textbooks.
 /// <para>
-/// φ runs round the tube as one looks down on its upper end, counter-clockwise. At <see cref="Turned"/> the tube is shortest: the throat.
+/// φ runs round the tube as one looks down on its upper end, counter-clockwise. At <see cref="Turned"/> lies the throat: where a mitre is shortest, and the side
+/// to which the angle of a fish-mouth is counted.
 /// </para>
 /// </remarks>
 public abstract record TubeEnd(Angle Turned)
@@ -87,7 +88,7 @@ public sealed record Mitre(Angle Angle, Angle Turned) : TubeEnd(Turned)
 /// <param name="OtherRadius">Outside radius R of the tube that it sits on.</param>
 /// <param name="Angle">ψ, between the two axes.</param>
 /// <param name="Offset">e, how far the axes pass each other by, towards the generator a quarter turn past the throat.</param>
-/// <param name="Turned">Where the axes make the acute angle.</param>
+/// <param name="Turned">The side of the tube to which ψ is counted: below a right angle the acute side, above it the obtuse one.</param>
 public sealed record FishMouth(double OtherRadius, Angle Angle, double Offset, Angle Turned) : TubeEnd(Turned)
 {
     /// <summary>The least and the greatest angle between the axes: a longer mouth is no joint.</summary>
@@ -99,7 +100,9 @@ public sealed record FishMouth(double OtherRadius, Angle Angle, double Offset, A
     // Where the wall comes near the side of the other tube; and where an offset square mouth goes over to another face of the wall.
     internal override ImmutableArray<int> Corners(double inside, double outside)
     {
-        var near = 0.98 * OtherRadius;
+        // Past this share of the radius the side of the other tube falls away so fast that samples would miss it.
+        const double side = 0.98;
+        var near = side * OtherRadius;
         return
         [
             .. inside + Offset > near ? [1] : (ImmutableArray<int>)[],

@@ -26,10 +26,12 @@ public sealed record TubeWrap
     {
         if (!(outsideDiameter > 0)) throw new ArgumentOutOfRangeException(nameof(outsideDiameter), outsideDiameter, "A tube has a diameter.");
         if (!(wall >= 0 && 2 * wall < outsideDiameter)) throw new ArgumentOutOfRangeException(nameof(wall), wall, "A tube is hollow.");
-        foreach (var end in (TubeEnd[])[lower, upper])
+        foreach (var (end, name) in ((TubeEnd, string)[])[(lower, nameof(lower)), (upper, nameof(upper))])
         {
-            if (end is FishMouth mouth && !mouth.Takes(outsideDiameter / 2)) throw new ArgumentOutOfRangeException(nameof(lower), end, "A tube sits on no smaller one.");
-            if (end is Mitre mitre && !(mitre.Angle >= Angle.Zero && mitre.Angle <= Mitre.Steepest)) throw new ArgumentOutOfRangeException(nameof(lower), end, "A mitre is no steeper.");
+            if (end is FishMouth mouth && !mouth.Takes(outsideDiameter / 2)) throw new ArgumentOutOfRangeException(name, end, "A tube sits on no smaller one.");
+            if (end is FishMouth joint && !(joint.Angle >= FishMouth.Angles.Least && joint.Angle <= FishMouth.Angles.Most))
+                throw new ArgumentOutOfRangeException(name, end, "A mouth at that angle is no joint.");
+            if (end is Mitre mitre && !(mitre.Angle >= Angle.Zero && mitre.Angle <= Mitre.Steepest)) throw new ArgumentOutOfRangeException(name, end, "A mitre is no steeper.");
         }
         (OutsideDiameter, Wall, Length, Lower, Upper, Material) = (outsideDiameter, wall, length, lower, upper, material);
     }
@@ -50,10 +52,20 @@ public sealed record TubeWrap
     public Angle Seam { get; init; } = Angle.HalfTurn;
 
     /// <summary>Width of a tab past the seam, in mm: to tape the paper, to lap the sheet.</summary>
-    public double Lap { get; init; }
+    /// <exception cref="ArgumentOutOfRangeException">It is less than none.</exception>
+    public double Lap
+    {
+        get;
+        init => field = value >= 0 && double.IsFinite(value) ? value : throw new ArgumentOutOfRangeException(nameof(value), value, "A tab is 0 mm wide or more.");
+    }
 
     /// <summary>How many generators are drawn round it, a multiple of 4.</summary>
-    public int Divisions { get; init; } = 12;
+    /// <exception cref="ArgumentOutOfRangeException">It is none.</exception>
+    public int Divisions
+    {
+        get;
+        init => field = value > 0 && value % 4 == 0 ? value : throw new ArgumentOutOfRangeException(nameof(value), value, "A tube is divided quarter by quarter.");
+    } = 12;
 
     /// <summary>Radius at which the pattern keeps its length.</summary>
     public double Neutral => OutsideDiameter / 2 + Material.Aside;

@@ -58,7 +58,7 @@ public static class JigPieces
             GuideLines =
             [
                 .. design.Edge.Offset > Tolerance.Length && !design.IsDrillJig
-                    ? [new GuideLine("what falls away of the panel", design.Work.Kind == PieceKind.CutAway ? design.Work.Waste() : plate.Waste.Intersect(plate.Outline))]
+                    ? [new GuideLine("finish line of the panel", design.Work.Kind == PieceKind.CutAway ? design.Work.Waste() : plate.Waste.Intersect(plate.Outline))]
                     : ImmutableArray<GuideLine>.Empty,
                 new GuideLine("clamp", Combination.Union(plate.Clamps.Select(c => Region.Of(Outline.Circle(c, ClampPlaces.Foot / 2))))),
             ],
@@ -67,6 +67,9 @@ public static class JigPieces
             Notes = JigWords.Notes(plate),
             Lettering = lettering,
             MarkedArrows = Arrows(plate),
+            FinishName = "plate edge",
+            EdgeNames = [.. plate.GuideEdges.Take(1).Select(edge => new EdgeName("guide edge", edge))],
+            Cutting = CuttingWishes.None with { DrillUpTo = location.Locators.Select(l => l.Diameter).Concat(plate.Bushes.Select(b => b.Bush.Outside)).Max() },
         };
     }
 

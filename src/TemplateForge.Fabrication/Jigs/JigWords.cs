@@ -13,6 +13,7 @@ internal static class JigWords
             return "DRILL JIG: bushes " + string.Join(", ", plate.Bushes.GroupBy(b => b.Bush.Bore).OrderBy(g => g.Key).Select(g => $"{g.Count()} x {Mm(g.Key)}"));
         return edge.Kind switch
         {
+            GuideKind.Bush when edge.Guide - edge.Cut <= Geometry.Tolerance.Length => $"EDGE FOR BEARING {Mm(edge.Guide)} AS LARGE AS ITS CUTTER: the finish line itself",
             GuideKind.Bush => $"EDGE FOR BUSH {Mm(edge.Guide)}, CUTTER {Mm(edge.Cut)}: {Mm(edge.Offset)} back from the finish line",
             GuideKind.Shroud => $"EDGE FOR TORCH, SHROUD {Mm(edge.Guide)}, KERF {Mm(edge.Cut)}: {Mm(edge.Offset)} back from the finish line",
             _ => "EDGE IS THE FINISH LINE: scriber and file only",
@@ -29,34 +30,38 @@ internal static class JigWords
     };
 
     /// <summary>What is lettered on a face that is up.</summary>
-    public static ImmutableArray<string> UpperFace(JigPlate plate, JigLettering lettering, Hand hand, string face)
+    public static ImmutableArray<string> UpperFace(JigPlate plate, JigLettering lettering, Hand hand, string face) =>
+        Face(plate, lettering, $"{HandOf(hand)}, FACE {face} UP{NotMeasured(lettering, hand)}", [FeedOf(plate.Design)]);
+
+    /// <summary>What is lettered on a face that never is up.</summary>
+    public static ImmutableArray<string> LowerFace(JigPlate plate, JigLettering lettering, Hand hand) =>
+    [
+        "WRONG FACE UP: TURN THE PLATE OVER",
+        .. Face(plate, lettering, $"{HandOf(hand)}, FACE B: it lies on the panel{NotMeasured(lettering, hand)}", []),
+    ];
+
+    private static ImmutableArray<string> Face(JigPlate plate, JigLettering lettering, string face, ImmutableArray<string> feed)
     {
         var design = plate.Design;
         return
         [
             design.Title,
             $"{design.Name}, revision: {lettering.Revision}",
-            $"{HandOf(hand)}, FACE {face} UP{NotMeasured(lettering, hand)}",
+            face,
             EdgeOf(plate),
-            FeedOf(design),
+            .. feed,
             .. design.IsDrillJig ? ImmutableArray<string>.Empty : ["WASTE SIDE: where the arrow WASTE points"],
             $"DATUMS: {design.Location.Distance}",
             $"PLATE {Mm(design.Stock.Thickness)}, SHEET {Mm(design.Work.Thickness)}",
-            "CHECKED AGAINST GAUGE ON: ____________",
+            design.IsDrillJig ? "WEAR PINS TRIED ON: ____________" : "CHECKED AGAINST GAUGE ON: ____________",
         ];
     }
-
-    /// <summary>What is lettered on a face that never is up.</summary>
-    public static ImmutableArray<string> LowerFace(JigPlate plate, JigLettering lettering, Hand hand) =>
-    [
-        "WRONG FACE UP: TURN THE PLATE OVER",
-        .. UpperFace(plate, lettering, hand, "A").Where(line => !line.StartsWith("FEED", StringComparison.Ordinal)),
-        "This is face B: it lies on the panel",
-    ];
 
     public static ImmutableArray<string> Notes(JigPlate plate)
     {
         var design = plate.Design;
+        // A finish line that ends at a panel edge has a run-on past it; a closed one is begun and left in the waste.
+        var runsOff = design.Work.FinishLines().Any(l => l.Start.DistanceTo(l.End) > Geometry.Tolerance.Merge);
         var stops = design.Location.Locators.Any(l => l.Kind == LocatorKind.Stop);
         return
         [
@@ -69,12 +74,20 @@ internal static class JigWords
                 GuideKind.Bush when !design.IsDrillJig =>
                 [
                     "Feed along the arrow with the metal that stays on the left: the cutter turns clockwise seen from above, cuts against the feed, and draws the bush to the edge.",
-                    $"Start and stop on the run-on, {Mm(WasteSide.RunOn)} past the panel edge, never in the cut.",
+                    runsOff
+                        ? $"Start and stop on the run-on, {Mm(WasteSide.RunOn)} past the panel edge, never in the cut."
+                        : "Drill a hole in the waste that the cutter passes through, start there, come to the edge on a curve and leave it so.",
                 ],
                 GuideKind.Shroud when !design.IsDrillJig =>
-                    ["Feed along the arrow with the metal that stays on the right, which is the square side of a plasma cut. Never wood or board under a torch."],
+                [
+                    "Feed along the arrow with the metal that stays on the right, which is the square side of a plasma cut. Never wood or board under a torch.",
+                    runsOff
+                        ? $"Light and put out the torch on the run-on, {Mm(WasteSide.RunOn)} past the panel edge, never in the cut."
+                        : "Pierce in the waste, come to the edge on a curve and leave it so.",
+                ],
                 _ => ImmutableArray<string>.Empty,
             },
+            "Holes for pins and bushes are drilled and reamed to the fits of the part list; a slot is filed to its pin. No torch cuts either to size.",
             stops
                 ? "Located by two stops on the panel edge and one pin in a slot square to it: three holds, no more."
                 : "Located by a round pin and a pin in a slot that points to it: three holds, no more.",

@@ -48,22 +48,24 @@ public static class TackPlan
         return [.. order.Select((place, i) => new Tack(i + 1, places[place]))];
     }
 
-    /// <summary>A weld at each of the places, wherever they lie: the one nearest to their middle first, then always the one that is
-    /// furthest from all that were welded; of those, the one furthest from the last.</summary>
-    /// <remarks>Common practice, no source: from the middle, so that a sheet that swells is driven outwards.</remarks>
+    /// <summary>A weld at each of the places, wherever they lie: from their middle outwards ring by ring, in each ring the one that is
+    /// furthest from the last.</summary>
+    /// <remarks>Common practice, no source: from the middle, so that a sheet that swells is driven outwards and is not locked at its rim.</remarks>
     public static ImmutableArray<Tack> FromTheMiddle(ImmutableArray<Point> places)
     {
         if (places.IsEmpty) return [];
         var middle = new Point(places.Average(p => p.X), places.Average(p => p.Y));
-        var (left, order) = (places.ToList(), new List<Point>());
-        var next = left.MinBy(p => Rounded(p.DistanceTo(middle)));
-        var away = left.ToDictionary(p => p, _ => double.PositiveInfinity);
+        var spacing = places.Length == 1 ? 0 : places.Min(p => places.Where(q => q != p).Min(p.DistanceTo));
+        var left = places.OrderBy(p => Rounded(p.DistanceTo(middle))).ToList();
+        var order = new List<Point> { left[0] };
+        left.RemoveAt(0);
         while (left.Count > 0)
         {
+            // What lies less than half a spacing further out than the innermost is one ring.
+            var ring = left[0].DistanceTo(middle) + spacing / 2;
+            var next = left.TakeWhile(p => p.DistanceTo(middle) <= ring).MaxBy(p => Rounded(p.DistanceTo(order[^1])));
             order.Add(next);
             left.Remove(next);
-            foreach (var place in left) away[place] = Math.Min(away[place], place.DistanceTo(next));
-            if (left.Count > 0) next = left.OrderByDescending(p => Rounded(away[p])).ThenByDescending(p => Rounded(p.DistanceTo(order[^1]))).First();
         }
         return [.. order.Select((place, i) => new Tack(i + 1, place))];
 

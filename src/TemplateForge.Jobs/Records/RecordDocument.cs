@@ -14,6 +14,7 @@ namespace TemplateForge.Jobs;
 /// <param name="Paper">The paper's name in the shop's table.</param>
 /// <param name="Cutter">What cuts the pieces, by its name in the shop's table, or none; absent where nobody has said.</param>
 /// <param name="Kerf">The kerf as it was given for this job; absent where the shop's table has it.</param>
+/// <param name="Dxf">Release and unit of the cut files; absent where nobody asked for others than R2000 in mm.</param>
 /// <param name="Given">The values that somebody gave, as they wrote them.</param>
 /// <param name="Demonstration">Whether some measured value stands at its default.</param>
 /// <param name="Warning">What a demonstration says across every sheet; empty for what may be cut.</param>
@@ -30,6 +31,7 @@ internal sealed record RecordDocument(
     string Paper,
     [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] string? Cutter,
     [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] string? Kerf,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] string? Dxf,
     ImmutableArray<RecordedSetting> Given,
     bool Demonstration,
     string Warning,

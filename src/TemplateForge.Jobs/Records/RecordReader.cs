@@ -10,7 +10,7 @@ namespace TemplateForge.Jobs;
 internal sealed class RecordReader
 {
     private static readonly ImmutableArray<string> Keys =
-        ["format", "version", "profile", "shop", "hand", "measured_on", "paper", "cutter", "kerf", "given", "demonstration", "warning", "values", "pieces", "files"];
+        ["format", "version", "profile", "shop", "hand", "measured_on", "paper", "cutter", "kerf", "dxf", "given", "demonstration", "warning", "values", "pieces", "files"];
 
     private readonly ICollection<Complaint> complaints;
     private bool isSound = true;
@@ -53,6 +53,7 @@ internal sealed class RecordReader
             Paper = ChoiceIn(thing, "paper"),
             Cutter = OptionalIn(thing, "cutter"),
             Kerf = OptionalIn(thing, "kerf"),
+            Dxf = OptionalIn(thing, "dxf"),
         };
         var files = List(thing, "files").Select(f => f.Text).ToImmutableArray();
         if (!isSound) return false;

@@ -2,6 +2,7 @@ using System.Buffers;
 using System.Collections.Immutable;
 using System.Text.Encodings.Web;
 using System.Text.Json;
+using TemplateForge.Drawing;
 using TemplateForge.Fabrication;
 using TemplateForge.Geometry;
 using TemplateForge.Sheets;
@@ -44,6 +45,7 @@ internal static class RecordWriter
             job.Paper.Name,
             job.Cutter.Length > 0 ? job.Cutter : null,
             request.Kerf.IsMade ? request.Kerf.Word : null,
+            job.Dxf == DxfFormat.Usual && !request.Dxf.IsMade ? null : job.Dxf.Name,
             [.. request.Settings.Select(s => new RecordedSetting(s.Name, s.Text))],
             modification.IsDemonstration,
             modification.IsDemonstration ? Modification.DemonstrationWarning : "",

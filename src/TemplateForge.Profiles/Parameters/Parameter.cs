@@ -74,11 +74,14 @@ internal sealed record QuantityParameter(ParameterHeading Heading) : Parameter(H
     public required Chosen<ValueRange> Range { get; init; }
     public required string DefaultText { get; init; }
     public required string RangeText { get; init; }
+
+    /// <summary>Whether it is a number of things, which has no fractions.</summary>
+    public required bool IsWhole { get; init; }
     public required ImmutableArray<AnotherMeasure> AlsoAs { get; init; }
 
     public override ImmutableArray<ParameterInfo> Infos =>
     [
-        new(Name, Label, UnitText(Unit), DefaultText, RangeText, Source, Explanation, WhenText, ""),
+        new(Name, Label, UnitText(Unit), DefaultText, IsWhole ? RangeText + ", whole" : RangeText, Source, Explanation, WhenText, ""),
         .. AlsoAs.Select(a => new ParameterInfo(a.Name, a.Label, UnitText(a.Unit), "", "", Source, a.Explanation, WhenText, Name)),
     ];
 
@@ -104,6 +107,11 @@ internal sealed record QuantityParameter(ParameterHeading Heading) : Parameter(H
         if (!range.Contains(quantity))
         {
             complaints.Add(Wordings.OutOfRange(setting, Name, quantity, range));
+            return false;
+        }
+        if (IsWhole && quantity.Value != Math.Round(quantity.Value))
+        {
+            complaints.Add(Wordings.NotWhole(setting, Name, quantity));
             return false;
         }
         (value, printed) = (Value.Of(quantity), another is null ? $"{quantity}" : $"{quantity} ({another.Name} {given})");

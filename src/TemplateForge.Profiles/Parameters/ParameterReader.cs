@@ -40,6 +40,7 @@ internal static class ParameterReader
         UnitField with { IsRequired = true },
         Field.Must("default", Holds.ByChoice(Holds.Literal), "the value that stands unless another is given"),
         Field.Must("range", Holds.ByChoice(Holds.Literal), "least and most, as in 10 to 150"),
+        Field.May("whole", Holds.YesOrNo, "yes: a number of things, which has no fractions; no if nothing is said"),
         Field.May("also_as", Holds.NamesOf(Holds.Group(Measure)), "other ways to measure it"),
     ]);
 
@@ -123,6 +124,7 @@ internal static class ParameterReader
             Range = range,
             DefaultText = Written(defaults),
             RangeText = Written(ranges),
+            IsWhole = fields.Optional("whole", out var whole) && reading.OneOf(whole, "yes", "no") == "yes",
             AlsoAs = ReadAlsoAs(fields, unit, reading),
         };
     }

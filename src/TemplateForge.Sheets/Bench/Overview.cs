@@ -10,7 +10,8 @@ namespace TemplateForge.Sheets;
 /// <param name="Height">Height in mm of the capitals.</param>
 /// <param name="Between">Room between the columns in mm.</param>
 /// <param name="InColumn">Its pictures for one of these columns.</param>
-internal sealed record Overview(Modification Modification, Box Frame, double Height, double Between, ColumnPictures InColumn)
+/// <param name="InInches">Whether inches stand beside the millimetres.</param>
+internal sealed record Overview(Modification Modification, Box Frame, double Height, double Between, ColumnPictures InColumn, bool InInches)
 {
     /// <summary>Less height than this in mm for all pictures, and they show nothing.</summary>
     private const double LeastPicture = 60;
@@ -83,7 +84,7 @@ internal sealed record Overview(Modification Modification, Box Frame, double Hei
 
     private IEnumerable<FlowItem> Rest()
     {
-        var (bench, work, caution) = (new BenchBlocks(Modification, Height), new WorkBlocks(Modification.Steps, Height), Height * 0.9);
+        var (bench, work, caution) = (new BenchBlocks(Modification, Height, InInches), new WorkBlocks(Modification.Steps, Height), Height * 0.9);
         return
         [
             .. Section("Warnings", Blocks.Warnings(Column)),

@@ -13,6 +13,9 @@ internal static class PlateLettering
     private const double Word = 4;
     private const double ArrowTip = 4;
 
+    /// <summary>Area in mm² of the guides that cover what they surround, as clamps do; a larger one is a line to see.</summary>
+    private const double LargestFoot = 5000;
+
     // Heights of capitals in mm, the largest that fits; below 2.5 mm nobody reads a scribed letter.
     private static readonly ImmutableArray<double> Heights = [5, 4.5, 4, 3.5, 3, 2.5];
     private static readonly ImmutableArray<double> Widths = [150, 120, 95, 75, 55, 42];
@@ -31,6 +34,9 @@ internal static class PlateLettering
             ? outside.HatchLines(1.5, Angle.Zero).Select(h => new OpenStroke(h))
             : [], 0.5);
         free.Take(board.Marks, 2);
+        // A clamp's foot hides what lies under it.
+        foreach (var guide in piece.GuideLines.Select(g => g.Along).Where(g => !g.IsEmpty))
+            free.Take(guide.Contours.Select(c => new ClosedStroke(c)).Concat<Mark>(guide.Area <= LargestFoot ? guide.HatchLines(1.5, Angle.Zero).Select(h => new OpenStroke(h)) : []), 1);
         foreach (var arrow in piece.MarkedArrows)
         {
             var (middle, aside) = (arrow.Along.Segments[0].At(0.5), arrow.Along.Segments[0].StartDirection.Left);

@@ -111,7 +111,7 @@ internal sealed class PieceDrawing
     public void AddNamesOfLines()
     {
         var finish = _piece.FinishLines();
-        if (finish.Length > 0) AddName(_piece.Kind == PieceKind.Paper ? "outline" : "finish line", finish[^1].Segments, toTheLeft: true);
+        if (finish.Length > 0) AddName(_piece.Kind == PieceKind.Paper && _piece.Lettering.IsEmpty ? "outline" : _piece.FinishName, finish[^1].Segments, toTheLeft: true);
         if (_piece.RoughLines() is [var rough, ..]) AddName(Wording.RoughCutOf(_piece), rough.Segments, toTheLeft: false);
         foreach (var edge in _piece.Edges) AddName("panel edge", edge.Segments, toTheLeft: false);
         if (PieceLines.CentreLines(_piece) is [var centre, ..]) AddName("centre line", centre.Segments, toTheLeft: true);

@@ -40,6 +40,7 @@ internal static class CutterTable
             Spread = ShopFields.LengthOr(usual.Spread, entry, "spread", least: 0, most: 5000, complaints),
             Feed = ShopFields.NumberByThickness(entry, "feed", least: 1, most: 100_000, complaints),
             PierceTime = ShopFields.NumberByThickness(entry, "pierce_time", least: 0, most: 60, complaints),
+            Families = Families(entry, complaints),
             Cautions = Cautions(entry, cautions, complaints),
             RapidFeed = ShopFields.NumberOr(usual.RapidFeed, entry, "rapid", least: 1, most: 1_000_000, complaints),
         };
@@ -48,6 +49,19 @@ internal static class CutterTable
         entry.RequiredText("source", out _); // for whoever reads the table
         entry.Done();
         return cutter;
+    }
+
+    private static ImmutableArray<MetalFamily> Families(Fields entry, ICollection<Complaint> complaints)
+    {
+        var found = ImmutableArray.CreateBuilder<MetalFamily>();
+        if (!entry.OptionalList("cuts", out var list)) return [];
+        foreach (var item in list.Items)
+        {
+            if (!item.TryText("A family of metals", complaints, out var name)) continue;
+            if (MaterialTable.TryFamily(name.Text, out var family)) found.Add(family);
+            else complaints.Add(Wordings.UnknownFamily(name.Place, name.Text, MaterialTable.FamilyNames));
+        }
+        return found.ToImmutable();
     }
 
     private static ImmutableArray<Caution> Cautions(Fields entry, ImmutableDictionary<string, Caution> known, ICollection<Complaint> complaints)

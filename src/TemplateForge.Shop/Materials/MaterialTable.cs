@@ -7,7 +7,14 @@ namespace TemplateForge.Shop;
 /// <summary>Reads <c>materials.yaml</c>: sheet metals by the names that profiles call them.</summary>
 internal static class MaterialTable
 {
-    private static readonly ImmutableArray<string> Families = ["steel", "stainless steel", "aluminium", "other"];
+    public static ImmutableArray<string> FamilyNames { get; } = ["steel", "stainless steel", "aluminium", "other"];
+
+    public static bool TryFamily(string word, out MetalFamily family)
+    {
+        var found = FamilyNames.IndexOf(word);
+        family = (MetalFamily)Math.Max(0, found);
+        return found >= 0;
+    }
 
     public static ImmutableDictionary<string, Material> Read(Fields table, ICollection<Complaint> complaints)
     {
@@ -15,14 +22,14 @@ internal static class MaterialTable
         foreach (var (name, entry) in ShopFields.Entries(table, "materials", "material", complaints))
         {
             var title = ShopFields.Words(entry, "title");
-            var family = entry.RequiredText("family", out var word) ? Families.IndexOf(word.Text) : 0;
-            if (family < 0) complaints.Add(Wordings.UnknownFamily(word.Place, word.Text, Families));
+            var family = MetalFamily.Steel;
+            if (entry.RequiredText("family", out var word) && !TryFamily(word.Text, out family)) complaints.Add(Wordings.UnknownFamily(word.Place, word.Text, FamilyNames));
             var density = ShopFields.Number(entry, "density", least: 1000, most: 12_000, complaints);
             var radius = ShopFields.Number(entry, "least_inside_radius", least: 0, most: 20, complaints);
             var factor = ShopFields.Number(entry, "k_factor", least: 0, most: 0.5, complaints);
             var stretch = ShopFields.Number(entry, "stretch_limit", least: 0.01, most: 1, complaints);
             var isCoated = ShopFields.Truth(entry, "zinc", complaints);
-            materials[name.Text] = new(name.Text, title, (MetalFamily)Math.Max(0, family), density, radius, factor, stretch, isCoated)
+            materials[name.Text] = new(name.Text, title, family, density, radius, factor, stretch, isCoated)
             {
                 Zinc = ReadZinc(entry, isCoated, complaints),
                 ThinStretchLimits = ShopFields.NumberByThickness(entry, "thin_stretch_limits", least: 0.01, most: 1, complaints),

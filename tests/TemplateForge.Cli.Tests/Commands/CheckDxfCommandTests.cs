@@ -35,6 +35,18 @@ public sealed class CheckDxfCommandTests
         Assert.Equal(ExitCode.Done, typed.Code);
     }
 
+    [Theory, InlineData("r12"), InlineData("r12-in"), InlineData("r2000-in")]
+    public void A_repaired_file_is_what_the_controller_takes(string dxf)
+    {
+        using var typed = new Typed();
+        File.WriteAllText(typed["part.dxf"], Head + Line(0, 0, 50, 0) + Line(50, 0, 50, 40) + Line(50, 40, 0, 40) + Line(0, 40, 0, 0) + Tail);
+        typed.Again("check-dxf", "part.dxf", "--repair", "mended.dxf", "--dxf", dxf);
+        Assert.Equal(ExitCode.Done, typed.Code);
+        typed.Again("check-dxf", "mended.dxf");
+        Assert.Equal(ExitCode.Done, typed.Code);
+        Assert.Contains("2000.0", typed.Output, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_file_that_is_there_stays_unless_it_may_go()
     {
@@ -52,6 +64,7 @@ public sealed class CheckDxfCommandTests
     [InlineData("text.dxf:1:1: ", "text.dxf")]
     [InlineData("command line:1:27: ", "text.dxf", "--unit", "ft")]
     [InlineData("command line:1:28: ", "text.dxf", "--close", "9")]
+    [InlineData("command line:1:26: ", "text.dxf", "--dxf", "r14")]
     public void What_cannot_be_is_told_with_its_place(string place, params string[] words)
     {
         using var typed = new Typed();

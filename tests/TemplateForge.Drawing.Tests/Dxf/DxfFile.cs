@@ -6,9 +6,11 @@ namespace TemplateForge.Drawing.Tests.Dxf;
 /// <summary>A DXF as pairs, strictly: every code a number, nothing after the end.</summary>
 internal sealed record DxfFile(IReadOnlyList<(int Code, string Value)> Pairs)
 {
-    public static DxfFile Of(LineDrawing drawing)
+    public static DxfFile Of(LineDrawing drawing) => Of(drawing, DxfFormat.Usual);
+
+    public static DxfFile Of(LineDrawing drawing, DxfFormat format)
     {
-        var lines = Encoding.ASCII.GetString(DxfWriter.Write(drawing)).Split("\r\n");
+        var lines = Encoding.ASCII.GetString(DxfWriter.Write(drawing, format)).Split("\r\n");
         Assert.Equal("", lines[^1]);
         Assert.Equal(1, lines.Length % 2);
         Assert.DoesNotContain(lines, l => l.Contains('\n', StringComparison.Ordinal));

@@ -86,14 +86,19 @@ public class TackPlanTests
 
     // From the middle, so that a sheet that swells is driven outwards: common practice, no source.
     [Fact]
-    public void Welds_over_a_region_begin_in_its_middle_and_never_come_next_to_the_one_before_while_there_is_room()
+    public void Welds_over_a_region_go_from_its_middle_outwards_and_across_and_across()
     {
         var places = HolePattern.Over(Region.Of(Outline.Rectangle(new(new(0, 0), new(200, 120)))), 30, 15, staggered: true);
         var tacks = TackPlan.FromTheMiddle(places);
         Assert.Equal(places.Order(Comparer<Point>.Create((a, b) => (a.X, a.Y).CompareTo((b.X, b.Y)))), tacks.Select(t => t.At).Order(Comparer<Point>.Create((a, b) => (a.X, a.Y).CompareTo((b.X, b.Y)))));
         Assert.True(tacks[0].At.DistanceTo(new(100, 60)) <= places.Min(p => p.DistanceTo(new(100, 60))) + 1e-6);
-        var half = tacks[..(tacks.Length / 2)];
-        Assert.All(half.Zip(half.Skip(1)), pair => Assert.True(pair.First.At.DistanceTo(pair.Second.At) > 40));
+        // No weld stands further in, by more than half the least spacing, than one that was laid before it.
+        var spacing = places.Min(p => places.Where(q => q != p).Min(q => q.DistanceTo(p)));
+        var middle = new Point(places.Average(p => p.X), places.Average(p => p.Y));
+        var outwards = tacks.Select(t => t.At.DistanceTo(middle)).ToList();
+        Assert.All(Enumerable.Range(0, outwards.Count), i => Assert.True(outwards[..(i + 1)].Max() <= outwards[i] + spacing / 2 + 1e-6));
+        // Once there is a ring, the next weld is laid across the middle from the last, mostly.
+        Assert.True(tacks.Skip(2).Zip(tacks.Skip(3)).Count(pair => pair.First.At.DistanceTo(pair.Second.At) > spacing + 1) > 0.7 * tacks.Length);
     }
 
     private static string OClock(Point at)

@@ -7,10 +7,13 @@ namespace TemplateForge.Drawing;
 /// <summary>A group code and its value, as a DXF is made of, and the line on which the value stands.</summary>
 internal readonly record struct DxfPair(int Code, string Value, int Line)
 {
+    /// <summary>The code of a comment.</summary>
+    public const int Comment = 999;
+
     private const string SaveAsText = "Save it again as a DXF in text form, R2000 or later.";
     private static readonly byte[] BinaryMark = [13, 10, 26, 0];
 
-    /// <summary>All pairs of a file, up to its end; comments are left out.</summary>
+    /// <summary>All pairs of a file, up to its end, its comments among them.</summary>
     public static bool TryReadAll(ReadOnlySpan<byte> file, out ImmutableArray<DxfPair> pairs, out DxfFault fault)
     {
         pairs = [];
@@ -30,7 +33,6 @@ internal readonly record struct DxfPair(int Code, string Value, int Line)
                 fault = new(i + 1, $"A group code was expected here, a whole number; “{Short(lines[i])}” was found.", found.Count == 0 ? "This is no DXF. " + SaveAsText : "The file is damaged here. " + SaveAsText);
                 return false;
             }
-            if (code == 999) continue;
             found.Add(new(code, lines[i + 1].Trim(), i + 2));
             if (code == 0 && found[^1].Value == "EOF") break;
         }

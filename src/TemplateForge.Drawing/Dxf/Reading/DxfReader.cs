@@ -44,7 +44,9 @@ public static class DxfReader
     {
         unit = DxfUnit.Millimetre;
         var found = sections.Variables.TryGetValue("$INSUNITS", out var number);
-        var known = DxfUnit.All.FirstOrDefault(u => found && u.Number.ToString(CultureInfo.InvariantCulture) == number.Value);
+        var known = DxfUnit.All.FirstOrDefault(u => found
+            ? u.Number.ToString(CultureInfo.InvariantCulture) == number.Value
+            : sections.Comments.Contains(DxfR12.UnitComment + u.Name));
         if (known is null)
         {
             findings.Add(new(DxfFindingKind.NoUnit, "", found ? number.Line : 0, Point.Origin, 0, found ? number.Value : ""));

@@ -7,6 +7,9 @@ namespace TemplateForge.Drawing;
 internal sealed record DxfSections
 {
     public required ImmutableDictionary<string, DxfPair> Variables { get; init; }
+
+    /// <summary>What stands in comments.</summary>
+    public required ImmutableArray<string> Comments { get; init; }
     public required ImmutableDictionary<string, DxfRecord> Layers { get; init; }
     public required ImmutableDictionary<string, DxfBlock> Blocks { get; init; }
     public required ImmutableArray<DxfEntity> Entities { get; init; }
@@ -17,7 +20,9 @@ internal sealed record DxfSections
     public static bool TryRead(ReadOnlySpan<byte> file, [MaybeNullWhen(false)] out DxfSections sections, out DxfFault fault)
     {
         sections = null;
-        if (!DxfPair.TryReadAll(file, out var pairs, out fault)) return false;
+        if (!DxfPair.TryReadAll(file, out var read, out fault)) return false;
+        // A comment may stand between any two pairs that belong together.
+        var pairs = read.RemoveAll(p => p.Code == DxfPair.Comment);
         var (variables, layers, blocks) = (
             ImmutableDictionary.CreateBuilder<string, DxfPair>(StringComparer.Ordinal),
             ImmutableDictionary.CreateBuilder<string, DxfRecord>(StringComparer.OrdinalIgnoreCase),
@@ -48,6 +53,7 @@ internal sealed record DxfSections
         sections = new DxfSections
         {
             Variables = variables.ToImmutable(),
+            Comments = [.. read.Where(p => p.Code == DxfPair.Comment).Select(p => p.Value)],
             Layers = layers.ToImmutable(),
             Blocks = blocks.ToImmutable(),
             Entities = entities,
