@@ -39,6 +39,7 @@ internal sealed record MarkOutSheets(Modification Modification, double Height, B
     {
         var made = MarkOut.Of(piece);
         var tables = new MarkOutTables(made, piece.Tacks, Height, Column, InInches);
+        var tangents = Wording.TangentsOf(piece);
         var beside = MarkOutPicture.Fitting(piece, made, Column, HighestBeside, out var reduction, out var leftOut);
         var title = Block.Line($"Mark-out: {piece.Title}", Height * 1.25, strong: true);
         var rows = made.Points.Length + made.Arcs.Length + made.Holes.Length + piece.Tacks.Length;
@@ -54,6 +55,7 @@ internal sealed record MarkOutSheets(Modification Modification, double Height, B
         [
             new(head, Height * 3) { IsWide = isWide, StaysWithNext = true },
             .. tables.Items(),
+            .. tangents.Length > 0 ? [new FlowItem(Block.Text(tangents, Column, Height), Height * 1.2)] : Array.Empty<FlowItem>(),
             .. new WeldTables(piece, made, Height, Column).Items(),
         ];
     }
