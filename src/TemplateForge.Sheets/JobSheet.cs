@@ -32,18 +32,20 @@ public static class JobSheet
 
     /// <param name="modification">What is worked.</param>
     /// <param name="paper">What the sheet is printed on, whatever the template is on.</param>
-    public static Document Of(Modification modification, Paper paper)
+    /// <param name="withInches">Whether inches stand beside the millimetres even where nobody gave a length in inches.</param>
+    public static Document Of(Modification modification, Paper paper, bool withInches = false)
     {
+        var inInches = withInches || Wording.IsInInches(modification);
         var frame = new SheetFrame(modification, paper);
         var (first, later) = (frame.ContentOf(1), frame.ContentOf(2));
         ImmutableArray<FlowItem> following =
         [
-            .. new MarkOutSheets(modification, Tables, later, Between).Items(),
+            .. new MarkOutSheets(modification, Tables, later, Between, inInches).Items(),
             .. new PlanBlocks(modification, Tables).Plans(later.Width, later.Height).Select(b => new FlowItem(b, Tables * 3) { IsWide = true }),
         ];
         var pictures = new ColumnPictures(modification, ColumnFlow.WidthOf(first, Between));
-        var isOnePage = TryOnePage(modification, frame, pictures, out var page, out var overview);
-        if (!isOnePage) overview = new Overview(modification, first, RunningOn, Between, pictures).RunningOn();
+        var isOnePage = TryOnePage(size => new(modification, first, size, Between, pictures, inInches), frame, pictures, out var page, out var overview);
+        if (!isOnePage) overview = new Overview(modification, first, RunningOn, Between, pictures, inInches).RunningOn();
         ImmutableArray<Board> pages = isOnePage
             ? [page, .. ColumnFlow.Pages(following, sheet => frame.ContentOf(sheet + 1), Between)]
             : [.. ColumnFlow.Pages([.. overview.Items, .. following], frame.ContentOf, Between)];
@@ -54,14 +56,14 @@ public static class JobSheet
     }
 
     // The largest letters that leave a picture which fills its column well; else those that leave the largest picture.
-    private static bool TryOnePage(Modification modification, SheetFrame frame, ColumnPictures pictures, out Board page, out OverviewItems items)
+    private static bool TryOnePage(Func<double, Overview> overview, SheetFrame frame, ColumnPictures pictures, out Board page, out OverviewItems items)
     {
         const double well = 1.6;
         (page, items) = (new(), new([], double.PositiveInfinity, AtOneScale: true));
         foreach (var size in Sizes)
         {
             if (size < EasilyRead && double.IsFinite(items.Reduction)) return true;
-            foreach (var tried in new Overview(modification, frame.ContentOf(1), size, Between, pictures).OnOnePage())
+            foreach (var tried in overview(size).OnOnePage())
             {
                 if (tried.Reduction >= items.Reduction || ColumnFlow.Pages(tried.Items, frame.ContentOf, Between) is not [var only]) continue;
                 (page, items) = (only, tried);

@@ -124,6 +124,11 @@ public class JobSheetTests
         Assert.All((string[])["Vehicle", "Measured by", "Checked by", "Cut by", "Date"], w => Assert.Contains(w, Printed.Words(Printed.On(pages[0])), StringComparison.Ordinal));
     }
 
+    // Half of the allowance of 4.178 that stands with the sample.
+    [Fact]
+    public void Tangent_lines_are_marked_out_by_their_distance_from_the_bend_line() =>
+        Assert.Contains("Tangent lines lie on either side of the bend line: 2.1 mm at bend 1.", Words(Samples.Bracket), StringComparison.Ordinal);
+
     [Fact]
     public void A_caution_stands_in_full_at_the_first_step_that_has_it_and_by_its_title_at_the_next()
     {

@@ -8,10 +8,9 @@ namespace TemplateForge.Sheets;
 /// <summary>Tables of the job sheet alone: what is measured before cutting, what is cut from what.</summary>
 /// <param name="Modification">What they are about.</param>
 /// <param name="Height">Height in mm of the capitals of their text.</param>
-internal sealed record BenchBlocks(Modification Modification, double Height)
+/// <param name="InInches">Whether inches stand beside the millimetres.</param>
+internal sealed record BenchBlocks(Modification Modification, double Height, bool InInches)
 {
-    private bool InInches => Wording.IsInInches(Modification);
-
     /// <summary>The distances to check, with room for what was measured on the paper and on the work, and a line to sign.</summary>
     public Block Checks(double width)
     {

@@ -9,7 +9,8 @@ namespace TemplateForge.Sheets;
 /// <param name="Height">Height in mm of the capitals.</param>
 /// <param name="Frame">What both columns share.</param>
 /// <param name="Between">Room between them in mm.</param>
-internal sealed record MarkOutSheets(Modification Modification, double Height, Box Frame, double Between)
+/// <param name="InInches">Whether inches stand beside the millimetres.</param>
+internal sealed record MarkOutSheets(Modification Modification, double Height, Box Frame, double Between, bool InInches)
 {
     private const double HighestBeside = 78;
     private const double HighestAcross = 100;
@@ -28,7 +29,7 @@ internal sealed record MarkOutSheets(Modification Modification, double Height, B
         var pieces = Modification.Pieces.Where(p => p.ForHand.Length == 0 && !p.Shape.IsEmpty).ToList();
         if (pieces.Count == 0) return [];
         var blocks = new CoverBlocks(Modification, Height);
-        var how = Wording.MarkingOut(Wording.IsInInches(Modification)).Select((words, i) => Block.Beside(0,
+        var how = Wording.MarkingOut(InInches).Select((words, i) => Block.Beside(0,
             Block.Text((i + 1).ToString(CultureInfo.InvariantCulture), Height * 2.8, Height), Block.Text(words, Frame.Width - Height * 2.8, Height)));
         var intro = blocks.Section("Marking out without a printer", Block.Stacked(Height * 0.7, how));
         return [new(intro, Height * 3) { IsWide = true }, .. pieces.SelectMany(p => Of(p, isAlone: pieces.Count == 1))];
@@ -37,7 +38,8 @@ internal sealed record MarkOutSheets(Modification Modification, double Height, B
     private IEnumerable<FlowItem> Of(Piece piece, bool isAlone)
     {
         var made = MarkOut.Of(piece);
-        var tables = new MarkOutTables(made, piece.Tacks, Height, Column, Wording.IsInInches(Modification));
+        var tables = new MarkOutTables(made, piece.Tacks, Height, Column, InInches);
+        var tangents = Wording.TangentsOf(piece);
         var beside = MarkOutPicture.Fitting(piece, made, Column, HighestBeside, out var reduction, out var leftOut);
         var title = Block.Line($"Mark-out: {piece.Title}", Height * 1.25, strong: true);
         var rows = made.Points.Length + made.Arcs.Length + made.Holes.Length + piece.Tacks.Length;
@@ -53,6 +55,7 @@ internal sealed record MarkOutSheets(Modification Modification, double Height, B
         [
             new(head, Height * 3) { IsWide = isWide, StaysWithNext = true },
             .. tables.Items(),
+            .. tangents.Length > 0 ? [new FlowItem(Block.Text(tangents, Column, Height), Height * 1.2)] : Array.Empty<FlowItem>(),
             .. new WeldTables(piece, made, Height, Column).Items(),
         ];
     }

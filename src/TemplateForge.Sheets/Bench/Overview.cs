@@ -10,7 +10,8 @@ namespace TemplateForge.Sheets;
 /// <param name="Height">Height in mm of the capitals.</param>
 /// <param name="Between">Room between the columns in mm.</param>
 /// <param name="InColumn">Its pictures for one of these columns.</param>
-internal sealed record Overview(Modification Modification, Box Frame, double Height, double Between, ColumnPictures InColumn)
+/// <param name="InInches">Whether inches stand beside the millimetres.</param>
+internal sealed record Overview(Modification Modification, Box Frame, double Height, double Between, ColumnPictures InColumn, bool InInches)
 {
     /// <summary>Less height than this in mm for all pictures, and they show nothing.</summary>
     private const double LeastPicture = 60;
@@ -83,7 +84,7 @@ internal sealed record Overview(Modification Modification, Box Frame, double Hei
 
     private IEnumerable<FlowItem> Rest()
     {
-        var (bench, work, caution) = (new BenchBlocks(Modification, Height), new WorkBlocks(Modification.Steps, Height), Height * 0.9);
+        var (bench, work, caution) = (new BenchBlocks(Modification, Height, InInches), new WorkBlocks(Modification.Steps, Height), Height * 0.9);
         return
         [
             .. Section("Warnings", Blocks.Warnings(Column)),
@@ -94,13 +95,23 @@ internal sealed record Overview(Modification Modification, Box Frame, double Hei
             .. Section("Parts of the jig", PartList.Of(Modification, Column, Height)),
             .. Section("Bends, in this order", Bends()),
             .. Section("Welding", [.. Blocks.JoiningParagraphs(Column).Select(b => new FlowItem(b, Height * 0.75))]),
-            .. Section("The curved panel", Blocks.Panels(Column)),
+            .. Section("The curved panel", Panels()),
             .. Section("The work in order", [.. work.Of(Column).Select(b => new FlowItem(b, Height * 0.75))]),
             .. Section("Cautions all the while", [.. work.Others(Modification.Cautions).Select(c => new FlowItem(OneCaution(c), caution))]),
         ];
     }
 
     private Block OneCaution(Caution caution) => new CoverBlocks(Modification with { Cautions = [caution] }, Height).Cautions(Column, columns: 1);
+
+    private ImmutableArray<FlowItem> Panels()
+    {
+        ImmutableArray<Piece> pieces = [.. Modification.Pieces.Where(p => p.Bends.IsEmpty && !p.EdgeViews.IsEmpty)];
+        return pieces.IsEmpty ? [] :
+        [
+            new(EdgeViews.Of(pieces, Column, Height), 0),
+            .. pieces.SelectMany(p => p.Notes).Distinct().Select(n => new FlowItem(Block.Text(n, Column, Height), Height * 0.8)),
+        ];
+    }
 
     private ImmutableArray<FlowItem> Bends()
     {

@@ -83,7 +83,12 @@ internal sealed record SheetFrame(Modification Modification, Paper Paper)
             var width = field.Share * Bounds.Width;
             if (x > Bounds.Min.X) board.Line(LineKinds.Frame, new(x, top), new(x, top - height));
             board.Text(field.Name, new(x + 1.2, top - 1 - Caption), Caption);
-            if (field.Text.Length > 0) Fitting(field.Text, width - 2.6).PutOn(board, new Point(x + 1.2, top - Caption - 1.8));
+            if (field.Text.Length > 0)
+            {
+                // One line stands clear of what the field is called; two have just the room that there is.
+                var text = Fitting(field.Text, width - 2.6);
+                text.PutOn(board, new Point(x + 1.2, top - Caption - (text.Height > 1.6 * Largest ? 1.8 : 2.4)));
+            }
             x += width;
         }
         return top - height;

@@ -54,6 +54,15 @@ internal static partial class Wording
         };
     }
 
+    /// <summary>How far off its bend lines the tangent lines of a piece lie; nothing where none is to be pencilled.</summary>
+    public static string TangentsOf(Piece piece)
+    {
+        var apart = piece.Bends.Select(b => b[0]).Where(b => b is not BendLine { IsPressLine: true })
+            .GroupBy(b => Tenth(b.Allowance / 2), StringComparer.Ordinal)
+            .Select(g => $"{g.Key} mm at bend {Ranges([.. g.Select(b => b.Number)])}").ToList();
+        return apart.Count == 0 ? "" : $"Tangent lines lie on either side of the bend line: {string.Join("; ", apart)}.";
+    }
+
     /// <summary>What a line is, above its rows.</summary>
     public static string NameOf(MarkedLine line) => line.Kind switch
     {
