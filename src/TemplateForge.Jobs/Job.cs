@@ -104,7 +104,7 @@ public sealed class Job
     private NamedBytes Work(ShopTables shop)
     {
         var bench = BenchPaper.For(Paper, shop);
-        var sheet = JobSheet.Of(Modification, bench);
+        var sheet = JobSheet.Of(Modification, bench, withInches: Dxf.Unit == DxfUnit.Inch);
         return new(
             "job-sheet.pdf",
             $"the sheet for the bench: the work in order, distances to check, mark-out tables, {Pages(sheet)} of {bench.Name}",
