@@ -18,8 +18,8 @@ internal sealed record MarkOutSheets(Modification Modification, double Height, B
     /// <summary>One number in so many may find no room before the picture is drawn larger.</summary>
     private const int FewLeftOut = 12;
 
-    /// <summary>A single piece with fewer rows than this leaves room for a large picture on its page.</summary>
-    private const int FewRows = 50;
+    /// <summary>A single piece with fewer lines of figures than this leaves room for a large picture on its page.</summary>
+    private const int FewRows = 30;
 
     private double Column => ColumnFlow.WidthOf(Frame, Between);
 
@@ -43,7 +43,7 @@ internal sealed record MarkOutSheets(Modification Modification, double Height, B
         var beside = MarkOutPicture.Fitting(piece, made, Column, HighestBeside, out var reduction, out var leftOut);
         var title = Block.Line($"Mark-out: {piece.Title}", Height * 1.25, strong: true);
         var rows = made.Points.Length + made.Arcs.Length + made.Holes.Length + piece.Tacks.Length;
-        var isWide = leftOut > made.Points.Length / FewLeftOut || title.Width > Column || (isAlone && rows < FewRows);
+        var isWide = leftOut > made.Points.Length / FewLeftOut || title.Width > Column || (isAlone && rows * (InInches ? 2 : 1) < FewRows);
         var picture = isWide ? MarkOutPicture.Fitting(piece, made, Frame.Width, HighestAcross, out reduction, out leftOut) : beside;
         var width = isWide ? Frame.Width : Column;
         var below = string.Join(' ', ((string[])[Scale(reduction), leftOut > 0 ? Wording.NumbersLeftOut : ""]).Where(t => t.Length > 0));
