@@ -14,9 +14,9 @@ public sealed class ArchitectureTests
     // has a length, a way to weld a gap, a bolt its hole) that are names of parameters as well.
     private static readonly ImmutableArray<string> WordsOfTheLanguage =
         [
-            "angle", "aside", "bend", "bolt", "clearance", "corner_radius", "corners", "cut", "cutter", "diameter", "edge", "height",
+            "angle", "aside", "bend", "bolt", "chord", "clearance", "corner_radius", "corners", "cut", "cutter", "diameter", "edge", "height",
             "hole", "holes", "inside_radius", "jig", "lap", "length", "margin", "offset", "other", "paper", "pieces",
-            "pitch", "plate", "plug_hole", "relief_cuts", "sheet", "shroud", "step", "straight", "tack_pitch", "tilt", "wall",
+            "pitch", "plate", "plug_hole", "relief_cuts", "rise", "sheet", "shroud", "step", "straight", "tack_pitch", "tilt", "wall",
             "weld_gap", "width", "work",
         ];
 

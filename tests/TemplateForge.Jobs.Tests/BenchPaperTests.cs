@@ -50,6 +50,10 @@ public class BenchPaperTests
 
     private static ShopTables Shop(Paper usual, Paper[] papers) => new()
     {
-        Name = "Copperbeck Works", Papers = [.. papers], UsualPaper = usual, Overlap = 12, Cautions = ImmutableDictionary<string, Caution>.Empty,
+        Name = "Copperbeck Works",
+        Papers = [.. papers],
+        UsualPaper = usual,
+        Overlap = 12,
+        Cautions = ImmutableDictionary<string, Caution>.Empty,
     };
 }
