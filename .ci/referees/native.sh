@@ -8,6 +8,7 @@ native=$1 plain=$2 list=$3 jobs=$4 folder=$5
 mkdir -p "$folder/empty" "$folder/native" "$folder/plain"
 cp -r "$native" "$folder/program"
 places=("LC_ALL=de_DE.UTF-8 LANG=de_DE.UTF-8 TZ=Europe/Berlin" "LC_ALL=tr_TR.UTF-8 LANG=tr_TR.UTF-8 TZ=Pacific/Kiritimati" "LC_ALL=C LANG=C TZ=America/Anchorage")
+repository=$(cd "$(dirname "$list")/../.." && pwd)
 cd "$folder/empty" || exit 1
 
 if [ "$(find "$folder/program" -maxdepth 1 -type f | wc -l)" -le 3 ]; then echo "ok native: a program, a library and the profiles"
@@ -18,6 +19,8 @@ while IFS= read -r line; do
     case $line in '' | '#'*) continue ;; esac
     name=${line%% *}
     eval "arguments=(${line#* })"
+    # Folders in the list are the repository's.
+    arguments=("${arguments[@]/#.ci\//$repository/.ci/}")
     read -ra place <<<"${places[i % 3]}"
     # shellcheck disable=SC2154
     if ! env "${place[@]}" "$folder/program/templateforge" make "${arguments[@]}" --out "$folder/native/$name" >"$folder/$name.log" 2>&1; then

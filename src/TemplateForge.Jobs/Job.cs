@@ -104,6 +104,8 @@ public sealed class Job
     private NamedBytes Work(ShopTables shop)
     {
         var bench = BenchPaper.For(Paper, shop);
+        // The same printer prints it, and where that cannot print is its own.
+        if (shop.Printers.TryGetValue(Printing.Printer.Name, out var printer)) bench = printer.On(bench);
         var sheet = JobSheet.Of(Modification, bench, withInches: Dxf.Unit == DxfUnit.Inch);
         return new(
             "job-sheet.pdf",
