@@ -91,9 +91,10 @@ public sealed class JobPlan
 
     private static bool TryChooseDxf(Choice choice, ShopTables shop, ICollection<Complaint> complaints, [MaybeNullWhen(false)] out DxfFormat dxf)
     {
-        dxf = choice.IsMade ? DxfFormat.All.FirstOrDefault(f => f.Name == choice.Word) : shop.UsualDxf;
-        if (dxf is null) complaints.Add(Wordings.UnknownDxf(choice, DxfFormat.All.Select(f => f.Name)));
-        return dxf is not null;
+        dxf = shop.UsualDxf;
+        if (!choice.IsMade || DxfFormat.TryNamed(choice.Word, out dxf)) return true;
+        complaints.Add(Wordings.UnknownDxf(choice, DxfFormat.All.Select(f => f.Name)));
+        return false;
     }
 
     private static bool TryChooseHands(
@@ -114,7 +115,7 @@ public sealed class JobPlan
     private static ImmutableArray<Hand> HandOf(Choice choice, Profile profile, bool bothIsAnAnswer, ICollection<Complaint> complaints)
     {
         if (!choice.IsMade) return [profile.Hand];
-        if (HandWords.TryRead(choice.Word, out var hand) && hand == Hand.Either && (profile.Hand == Hand.Either || profile.MayBeAlike)) return [profile.Hand];
+        if (HandWords.TryRead(choice.Word, out var hand) && hand == Hand.Either && (profile.Hand == Hand.Either || (profile.MayBeAlike && bothIsAnAnswer))) return [profile.Hand];
         if (profile.Hand == Hand.Either)
         {
             complaints.Add(Wordings.ProfileHasNoHand(choice, profile.Name));

@@ -68,8 +68,9 @@ public static class ShopReader
         var hasCutter = habits.OptionalText("cutter", out var cutter);
         if (hasCutter && !machines.Cutters.ContainsKey(cutter.Text))
             complaints.Add(Wordings.UnknownCutter(cutter.Place, cutter.Text, machines.Cutters.Keys.Order(StringComparer.Ordinal)));
-        var usualDxf = habits.OptionalText("dxf", out var dxf) ? DxfFormat.All.FirstOrDefault(f => f.Name == dxf.Text) : DxfFormat.Usual;
-        if (usualDxf is null) complaints.Add(Wordings.UnknownDxf(dxf.Place, dxf.Text, DxfFormat.All.Select(f => f.Name)));
+        var usualDxf = DxfFormat.Usual;
+        if (habits.OptionalText("dxf", out var dxf) && !DxfFormat.TryNamed(dxf.Text, out usualDxf))
+            complaints.Add(Wordings.UnknownDxf(dxf.Place, dxf.Text, DxfFormat.All.Select(f => f.Name)));
         var hasPrinter = habits.OptionalText("printer", out var printer);
         if (hasPrinter && !printers.ContainsKey(printer.Text))
             complaints.Add(Wordings.UnknownPrinter(printer.Place, printer.Text, printers.Keys.Order(StringComparer.Ordinal)));

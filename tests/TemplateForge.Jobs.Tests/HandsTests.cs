@@ -24,6 +24,10 @@ public class HandsTests
         Assert.Contains("its own mirror image", Assert.Single(Jobsite.Refuse(request with { Hand = Jobsite.Choose("either") })).Problem, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Nobody_measures_on_either_hand_of_a_handed_profile() =>
+        Assert.NotEmpty(Jobsite.Refuse(Jobsite.Request("tube-boss") with { MeasuredOn = Jobsite.Choose("either") }));
+
     [Theory]
     [InlineData("square-to-round-duct", "aside_along=30", Hand.Either)]
     [InlineData("square-to-round-duct", "aside_across=40", Hand.Left)]

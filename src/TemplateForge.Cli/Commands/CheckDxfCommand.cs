@@ -98,8 +98,12 @@ internal static class CheckDxfCommand
 
     private static bool TryFormat(Choice choice, List<Complaint> complaints, out DxfFormat format)
     {
-        format = DxfFormat.All.FirstOrDefault(f => f.Name == choice.Word) ?? DxfFormat.Usual;
-        if (choice.Word == format.Name) return true;
+        if (DxfFormat.TryNamed(choice.Word, out var named))
+        {
+            format = named;
+            return true;
+        }
+        format = DxfFormat.Usual;
         complaints.Add(Wordings.UnknownDxf(choice, DxfFormat.All.Select(f => f.Name)));
         return false;
     }

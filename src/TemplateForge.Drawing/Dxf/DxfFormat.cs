@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
 
 namespace TemplateForge.Drawing;
 
@@ -17,6 +18,13 @@ public sealed record DxfFormat(string Name, DxfRelease Release, DxfUnit Unit)
         new("r12", DxfRelease.R12, DxfUnit.Millimetre),
         new("r12-in", DxfRelease.R12, DxfUnit.Inch),
     ];
+
+    /// <summary>The one of this name.</summary>
+    public static bool TryNamed(string name, [MaybeNullWhen(false)] out DxfFormat format)
+    {
+        format = All.FirstOrDefault(f => f.Name == name);
+        return format is not null;
+    }
 }
 
 /// <summary>A release of the DXF format that this project writes.</summary>
