@@ -52,5 +52,13 @@ public readonly record struct Placement
 
     public Point Of(Point p) => Point.Origin + Of(p - Point.Origin) + Shift;
 
+    /// <summary>Bounds of a box where it is put; larger than what it held only where the turn is not by whole quarters.</summary>
+    public Box Around(Box box)
+    {
+        var (middle, across, up) = (Of(box.Centre), Of(new Vector(box.Width / 2, 0)), Of(new Vector(0, box.Height / 2)));
+        var reach = new Vector(Math.Abs(across.X) + Math.Abs(up.X), Math.Abs(across.Y) + Math.Abs(up.Y));
+        return new(middle - reach, middle + reach);
+    }
+
     public Vector Of(Vector v) => new(A * v.X - Side * B * v.Y, B * v.X + Side * A * v.Y);
 }

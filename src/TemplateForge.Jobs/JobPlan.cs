@@ -38,7 +38,13 @@ public sealed class JobPlan
     public static bool TryMake(JobRequest request, ICollection<Complaint> complaints, [MaybeNullWhen(false)] out JobPlan plan)
     {
         plan = null;
-        if (!ShopReader.TryRead(request.ShopFiles, complaints, out var shop)) return false;
+        return ShopReader.TryRead(request.ShopFiles, complaints, out var shop) && TryMake(request, shop, complaints, out plan);
+    }
+
+    /// <summary>The same where the tables of the request have been read before.</summary>
+    public static bool TryMake(JobRequest request, ShopTables shop, ICollection<Complaint> complaints, [MaybeNullWhen(false)] out JobPlan plan)
+    {
+        plan = null;
         if (Profile.TryRead(request.Profile, shop, complaints, out var profile)) return TryMake(request, shop, profile, complaints, out plan);
         // What is wrong with the request is told as well.
         ChosenPrinting.TryChoose(request, shop, complaints, out _);

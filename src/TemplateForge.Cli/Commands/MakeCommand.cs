@@ -3,6 +3,7 @@ using System.Diagnostics.CodeAnalysis;
 using TemplateForge.Cli.Printing;
 using TemplateForge.Jobs;
 using TemplateForge.Notation;
+using TemplateForge.Shop;
 
 namespace TemplateForge.Cli.Commands;
 
@@ -46,15 +47,15 @@ internal sealed class MakeCommand
 
     private int Make(string named)
     {
-        if (!TryRequest(named, out var request)) return Refuse();
+        if (!TryRequest(named, out var request, out var shop)) return Refuse();
         // Even where a setting could not be read, so that what is wrong with the others is told as well.
-        if (!JobPlan.TryMake(request, complaints, out var plan) || complaints.Count > 0) return Refuse();
+        if (!JobPlan.TryMake(request, shop, complaints, out var plan) || complaints.Count > 0) return Refuse();
         return Save(Drawn(plan), Remade.No);
     }
 
     private int MakeMany(string named, Choice table)
     {
-        if (!TryRequest(named, out var request) || complaints.Count > 0) return Refuse();
+        if (!TryRequest(named, out var request, out _) || complaints.Count > 0) return Refuse();
         return new BatchRun(table, request, terminal, cancellation).Run(line.Single(options.Out.Name), parsed.GetValue(options.Replace), AsJson, complaints);
     }
 
@@ -74,12 +75,13 @@ internal sealed class MakeCommand
         return Save(set, set.HasRecord(file) ? Remade.Alike : Remade.Otherwise);
     }
 
-    private bool TryRequest(string named, [MaybeNullWhen(false)] out JobRequest request)
+    private bool TryRequest(string named, [MaybeNullWhen(false)] out JobRequest request, [MaybeNullWhen(false)] out ShopTables shop)
     {
-        request = null;
+        (request, shop) = (null, null);
         var settings = line.Settings(options.Set.Name, complaints);
         if (!Bench.TryOpen(terminal, line.Single(options.Shop.Name), complaints, out var bench)) return false;
         if (!bench.TryFind(terminal, named, line.PlaceOf(named), complaints, out var profile)) return false;
+        shop = bench.Shop;
         request = new()
         {
             Profile = profile,

@@ -17,6 +17,9 @@ internal interface ICanvas
     /// <param name="closed">Whether each run's end is its start.</param>
     void Stroke(Pen pen, IReadOnlyCollection<ImmutableArray<Segment>> runs, bool closed);
 
+    /// <summary>Writes words with the strokes of the alphabet.</summary>
+    void Letter(Pen pen, Lettering words);
+
     /// <summary>Paints what closed runs enclose, holes the other way round left out.</summary>
     void Fill(Colour colour, IReadOnlyCollection<ImmutableArray<Segment>> runs);
 }

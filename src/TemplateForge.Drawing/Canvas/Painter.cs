@@ -16,26 +16,35 @@ internal sealed class Painter(ICanvas canvas, double leastWidth)
             var pen = layer.Pen.Width < leastWidth ? layer.Pen with { Width = leastWidth } : layer.Pen;
             var seen = window.Grown(pen.Width / 2);
             // A dash is as long as its own pen makes it.
-            foreach (var mark in layer.Marks) Draw(mark.Placed(placement), pen, layer.Pen, seen);
+            foreach (var mark in layer.Marks)
+                if (IsSeen(mark, placement, seen)) Draw(mark.Placed(placement), pen, layer.Pen, seen);
         }
         canvas.Unclip();
+    }
+
+    /// <summary>Whether any of a mark may show where it is put.</summary>
+    private static bool IsSeen(Mark mark, Placement placement, Box seen)
+    {
+        if (mark is Fill { Region.IsEmpty: true }) return false;
+        var reach = mark is Lettering words ? Alphabet.Reach(words) : mark.Bounds;
+        return placement.Around(reach).Touches(seen);
     }
 
     private void Draw(Mark mark, Pen pen, Pen dashes, Box seen)
     {
         switch (mark)
         {
-            case OpenStroke open when open.Bounds.Touches(seen):
+            case OpenStroke open:
                 Stroke(pen, seen, pen.Dash.IsEmpty ? [open.Path] : Dashes.Along(open.Path, dashes));
                 break;
-            case ClosedStroke closed when closed.Bounds.Touches(seen):
+            case ClosedStroke closed:
                 if (pen.Dash.IsEmpty) canvas.Stroke(pen, [closed.Contour.Segments], closed: true);
                 else Stroke(pen, seen, Dashes.Along(closed.Contour, dashes));
                 break;
             case Lettering words:
-                Stroke(pen, seen, Alphabet.Strokes(words));
+                canvas.Letter(pen, words);
                 break;
-            case Fill { Region.IsEmpty: false } fill when fill.Bounds.Touches(seen):
+            case Fill fill:
                 canvas.Fill(fill.Colour, [.. fill.Region.Contours.Select(c => c.Segments)]);
                 break;
         }

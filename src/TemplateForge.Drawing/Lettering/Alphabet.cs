@@ -39,26 +39,68 @@ public static class Alphabet
     /// </remarks>
     public static double Width(string text, double height)
     {
-        var glyphs = GlyphsOf(text);
-        return (glyphs.Sum(g => g.Width) + Gap * Math.Max(glyphs.Length - 1, 0)) * height;
+        var (width, characters) = (0.0, 0);
+        foreach (var character in text.EnumerateRunes())
+        {
+            width += GlyphOf(character).Width;
+            characters++;
+        }
+        return (width + Gap * Math.Max(characters - 1, 0)) * height;
     }
 
     /// <summary>The strokes of a line of text in mm, in the order of writing.</summary>
     public static ImmutableArray<Path> Strokes(Lettering lettering)
     {
-        var placed = Placement.Moved(-AnchorOf(lettering))
-            .Then(Placement.Turned(lettering.Turn, Point.Origin))
-            .Then(Placement.Moved(lettering.At - Point.Origin));
+        var placed = Line(lettering);
         var strokes = ImmutableArray.CreateBuilder<Path>();
         var x = 0.0;
-        foreach (var glyph in GlyphsOf(lettering.Text))
+        foreach (var character in lettering.Text.EnumerateRunes())
         {
-            var onTheLine = Placement.Scaled(lettering.Height, Point.Origin).Then(Placement.Moved(new(x, 0))).Then(placed);
-            strokes.AddRange(glyph.Strokes.Select(s => s.Placed(onTheLine)));
-            x += (glyph.Width + Gap) * lettering.Height;
+            var glyph = GlyphOf(character);
+            var onTheLine = Placement.Moved(new(x, 0)).Then(placed);
+            foreach (var stroke in glyph.Strokes) strokes.Add(stroke.Placed(onTheLine));
+            x += Advance(glyph);
         }
-        return strokes.ToImmutable();
+        return strokes.DrainToImmutable();
     }
+
+    /// <summary>Bounds of the strokes in mm; where there are none, the place of the anchor.</summary>
+    internal static Box Bounds(Lettering lettering) =>
+        // Turned by whole quarters the reach is the bounds.
+        lettering.Turn.Sin is 0 or 1 or -1 ? Reach(lettering)
+        : Strokes(lettering) is { IsEmpty: false } strokes ? Box.Around(strokes.Select(s => s.Bounds))
+        : new(lettering.At, lettering.At);
+
+    /// <summary>A box in mm out of which no stroke reaches; where there are none, the place of the anchor.</summary>
+    internal static Box Reach(Lettering lettering)
+    {
+        var (x, reach, isBlank) = (0.0, default(Box), true);
+        foreach (var character in lettering.Text.EnumerateRunes())
+        {
+            var glyph = GlyphOf(character);
+            if (!glyph.Strokes.IsEmpty)
+            {
+                var along = new Vector(x, 0);
+                var there = new Box(glyph.Bounds.Min + along, glyph.Bounds.Max + along);
+                (reach, isBlank) = (isBlank ? there : reach.Joined(there), false);
+            }
+            x += Advance(glyph);
+        }
+        return isBlank ? new(lettering.At, lettering.At) : Line(lettering).Around(reach);
+    }
+
+    /// <summary>From a line with capitals 1 high, that begins at the origin and runs along x, to where the text stands.</summary>
+    internal static Placement Line(Lettering lettering) =>
+        Placement.Scaled(lettering.Height, Point.Origin)
+            .Then(Placement.Moved(-AnchorOf(lettering)))
+            .Then(Placement.Turned(lettering.Turn, Point.Origin))
+            .Then(Placement.Moved(lettering.At - Point.Origin));
+
+    /// <summary>From where a character begins to where the next does, with capitals 1 high.</summary>
+    internal static double Advance(Glyph glyph) => glyph.Width + Gap;
+
+    internal static Glyph GlyphOf(Rune rune) =>
+        rune.IsBmp && Glyphs.Value.TryGetValue((char)rune.Value, out var glyph) ? glyph : Glyph.Unknown;
 
     private static Vector AnchorOf(Lettering lettering)
     {
@@ -75,11 +117,6 @@ public static class Alphabet
             _ => throw new ArgumentException($"{lettering.Anchor} is no anchor.", nameof(lettering)),
         };
     }
-
-    private static ImmutableArray<Glyph> GlyphsOf(string text) => [.. text.EnumerateRunes().Select(GlyphOf)];
-
-    private static Glyph GlyphOf(Rune rune) =>
-        rune.IsBmp && Glyphs.Value.TryGetValue((char)rune.Value, out var glyph) ? glyph : Glyph.Unknown;
 
     private static FrozenDictionary<char, Glyph> Read()
     {

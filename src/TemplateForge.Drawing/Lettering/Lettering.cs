@@ -14,9 +14,7 @@ public sealed record Lettering(string Text, Point At, double Height, Angle Turn,
     public double Height { get; init => field = Checked(value); } = Checked(Height);
 
     /// <summary>Bounds of the strokes, without the width of the pen; where there are none, the place of the anchor.</summary>
-    public override Box Bounds => Alphabet.Strokes(this) is { IsEmpty: false } strokes
-        ? Box.Around(strokes.Select(s => s.Bounds))
-        : new(At, At);
+    public override Box Bounds => Alphabet.Bounds(this);
 
     private static double Checked(double height) => height > 0 && double.IsFinite(height)
         ? height

@@ -9,17 +9,19 @@ internal sealed class PdfCanvas : ICanvas
     private const double PointsPerMm = 72 / 25.4;
 
     private readonly PdfText text = new();
+    private readonly PdfLetters letters;
     private double width = double.NaN;
     private Colour? line;
     private Colour? area;
 
-    public PdfCanvas()
+    public PdfCanvas(PdfLetters letters)
     {
+        this.letters = letters;
         // Eight decimals: an error in the scale grows over the whole page. Then round ends and corners for every line.
         text.Put(FormattableString.Invariant($"{PointsPerMm:F8} 0 0 {PointsPerMm:F8} 0 0 cm\n1 J 1 j\n"));
     }
 
-    public ReadOnlySpan<byte> Content => text.Bytes;
+    public PdfText Content => text;
 
     /// <summary>Draws all that follows so that a printer's error is undone.</summary>
     /// <param name="by">How much.</param>
@@ -43,44 +45,31 @@ internal sealed class PdfCanvas : ICanvas
     public void Stroke(Pen pen, IReadOnlyCollection<ImmutableArray<Segment>> runs, bool closed)
     {
         if (pen.Width != width) text.Put(width = pen.Width).Put("w\n"u8);
-        if (line != pen.Colour) Put(pen.Colour).Put("RG\n"u8);
+        if (line != pen.Colour) text.Put(pen.Colour).Put("RG\n"u8);
         line = pen.Colour;
-        Put(runs, closed);
-        text.Put("S\n"u8);
+        text.Put(runs, closed).Put("S\n"u8);
     }
 
     public void Fill(Colour colour, IReadOnlyCollection<ImmutableArray<Segment>> runs)
     {
-        if (area != colour) Put(colour).Put("rg\n"u8);
+        if (area != colour) text.Put(colour).Put("rg\n"u8);
         area = colour;
-        Put(runs, closed: true);
-        text.Put("f\n"u8);
+        text.Put(runs, closed: true).Put("f\n"u8);
     }
 
-    private void Put(IReadOnlyCollection<ImmutableArray<Segment>> runs, bool closed)
+    public void Letter(Pen pen, Lettering words)
     {
-        foreach (var segments in runs)
+        var placed = Alphabet.Line(words);
+        var (along, start) = (placed.Of(new Vector(1, 0)), placed.Of(Point.Origin));
+        text.Put("BT\n"u8).Put(along.X).Put(along.Y).Put(-along.Y).Put(along.X).Put(start).Put("Tm\n"u8);
+        PdfFont? current = null;
+        foreach (var character in words.Text.EnumerateRunes())
         {
-            Put(segments[0].Start).Put("m\n"u8);
-            for (var i = 0; i < segments.Length; i++)
-            {
-                // The closing line is drawn by h, once.
-                if (closed && i == segments.Length - 1 && segments[i].IsLine) break;
-                if (segments[i].IsLine) Put(segments[i].End).Put("l\n"u8);
-                else foreach (var cubic in Curves.Of(segments[i])) Put(cubic);
-            }
-            if (closed) text.Put("h\n"u8);
+            var (font, code) = letters.Of(pen, words.Height, character);
+            if (font != current) text.Put(current is null ? "" : ") Tj\n").Put("/").Put(font.Name).Put(" 1 Tf ("u8);
+            current = font;
+            text.PutCharacter(code);
         }
+        text.Put(current is null ? "" : ") Tj\n").Put("ET\n"u8);
     }
-
-    private void Put(Cubic cubic)
-    {
-        Put(cubic.First);
-        Put(cubic.Second);
-        Put(cubic.End).Put("c\n"u8);
-    }
-
-    private PdfText Put(Point p) => text.Put(p.X).Put(p.Y);
-
-    private PdfText Put(Colour c) => text.Put(c.Red / 255.0).Put(c.Green / 255.0).Put(c.Blue / 255.0);
 }

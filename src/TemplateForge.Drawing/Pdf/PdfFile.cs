@@ -13,21 +13,32 @@ internal sealed class PdfFile
 
     public PdfFile() => text.Put("%PDF-1.4\n%"u8).Put([0xE2, 0xE3, 0xCF, 0xD3]).Put("\n"u8); // bytes above 127: it is not plain text
 
+    /// <summary>The number that the next object will have.</summary>
+    public int Next => offsets.Count + 1;
+
     /// <summary>Adds the next object; they are numbered from 1.</summary>
-    public void Add(string dictionary)
+    /// <returns>Its number.</returns>
+    public int Add(string dictionary) => Add(new PdfText().Put(dictionary));
+
+    /// <inheritdoc cref="Add(string)"/>
+    public int Add(PdfText content)
     {
         Begin();
-        text.Put(dictionary).Put("\nendobj\n"u8);
+        text.Put(content.Bytes).Put("\nendobj\n"u8);
+        return offsets.Count;
     }
 
+    /// <summary>Adds the next object, a stream that is too short to be packed.</summary>
+    /// <inheritdoc cref="Add(string)"/>
+    public int AddStream(PdfText content) => AddStream("", content.Bytes);
+
     /// <summary>Adds the next object, a stream that is packed.</summary>
-    public void AddStream(ReadOnlySpan<byte> content)
+    /// <inheritdoc cref="Add(string)"/>
+    public int AddPackedStream(PdfText content)
     {
         using var packed = new MemoryStream();
-        using (var packing = new ZLibStream(packed, Packing, leaveOpen: true)) packing.Write(content);
-        Begin();
-        text.Put(string.Create(CultureInfo.InvariantCulture, $"<</Filter /FlateDecode /Length {packed.Length}>> stream\n"));
-        text.Put(packed.GetBuffer().AsSpan(0, (int)packed.Length)).Put("\nendstream\nendobj\n"u8);
+        using (var packing = new ZLibStream(packed, Packing, leaveOpen: true)) packing.Write(content.Bytes);
+        return AddStream("/Filter /FlateDecode ", packed.GetBuffer().AsSpan(0, (int)packed.Length));
     }
 
     /// <summary>Adds the table of offsets and ends the file. Nothing in it names a day or a machine.</summary>
@@ -48,6 +59,14 @@ internal sealed class PdfFile
 
     // The level at which packing takes no longer than drawing.
     private static ZLibCompressionOptions Packing => new() { CompressionLevel = 3 };
+
+    private int AddStream(string how, ReadOnlySpan<byte> content)
+    {
+        Begin();
+        text.Put(string.Create(CultureInfo.InvariantCulture, $"<<{how}/Length {content.Length}>> stream\n"));
+        text.Put(content).Put("\nendstream\nendobj\n"u8);
+        return offsets.Count;
+    }
 
     private void Begin()
     {

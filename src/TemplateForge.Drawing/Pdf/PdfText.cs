@@ -30,6 +30,19 @@ internal sealed class PdfText
         return this;
     }
 
+    /// <summary>A byte of a string in round brackets.</summary>
+    public PdfText PutCharacter(byte code)
+    {
+        if (code is (byte)'(' or (byte)')' or (byte)'\\') Put("\\"u8);
+        return Put([code]);
+    }
+
+    public PdfText Put(IEnumerable<double> numbers)
+    {
+        foreach (var number in numbers) Put(number);
+        return this;
+    }
+
     /// <exception cref="ArgumentOutOfRangeException">It is not a number, or larger than any page.</exception>
     public PdfText Put(double number)
     {

@@ -18,29 +18,33 @@ public static class PdfWriter
                 throw new ArgumentException($"A page of {page.Width} × {page.Height} mm has no size.", nameof(document));
         }
 
-        // Object 1 is the catalogue, 2 the tree of pages, 3 what it is about; then two for each page.
-        const int first = 4;
+        var letters = new PdfLetters();
+        var contents = document.Pages.Select(page => Content(page, letters)).ToList();
         var file = new PdfFile();
-        file.Add("<</Type /Catalog /Pages 2 0 R>>");
-        var kids = string.Join(' ', document.Pages.Select((_, i) => string.Create(CultureInfo.InvariantCulture, $"{first + 2 * i} 0 R")));
-        file.Add(string.Create(CultureInfo.InvariantCulture, $"<</Type /Pages /Count {document.Pages.Length} /Kids [{kids}]>>"));
-        var program = PdfFile.Words("TemplateForge");
-        file.Add($"<</Title {PdfFile.Words(document.Title)}\n/Subject {PdfFile.Words(document.Subject)}\n/Creator {program}\n/Producer {program}>>");
-        foreach (var (page, i) in document.Pages.Select((page, i) => (page, i)))
+        var fonts = letters.Fonts.Select(font => string.Create(CultureInfo.InvariantCulture, $"/{font.Name} {font.AddTo(file)} 0 R")).ToList();
+        var resources = file.Add($"<</Font <<{string.Join(' ', fonts)}>>>>");
+        // A page and what stands on it, one after the other, and then the tree of pages, which each of them names.
+        var (first, tree) = (file.Next, file.Next + 2 * contents.Count);
+        foreach (var (page, content) in document.Pages.Zip(contents))
         {
             file.Add(string.Create(CultureInfo.InvariantCulture,
-                $"<</Type /Page /Parent 2 0 R /Resources <<>> /MediaBox [0 0 {page.Width * PointsPerMm:F8} {page.Height * PointsPerMm:F8}] /Contents {first + 2 * i + 1} 0 R>>"));
-            file.AddStream(Content(page).Content);
+                $"<</Type /Page /Parent {tree} 0 R /Resources {resources} 0 R /MediaBox [0 0 {page.Width * PointsPerMm:F8} {page.Height * PointsPerMm:F8}] /Contents {file.Next + 1} 0 R>>"));
+            file.AddPackedStream(content);
         }
-        return file.Ended(root: 1, about: 3);
+        var kids = string.Join(' ', contents.Select((_, i) => string.Create(CultureInfo.InvariantCulture, $"{first + 2 * i} 0 R")));
+        file.Add(string.Create(CultureInfo.InvariantCulture, $"<</Type /Pages /Count {contents.Count} /Kids [{kids}]>>"));
+        var root = file.Add(string.Create(CultureInfo.InvariantCulture, $"<</Type /Catalog /Pages {tree} 0 R>>"));
+        var program = PdfFile.Words("TemplateForge");
+        var about = file.Add($"<</Title {PdfFile.Words(document.Title)}\n/Subject {PdfFile.Words(document.Subject)}\n/Creator {program}\n/Producer {program}>>");
+        return file.Ended(root, about);
     }
 
-    private static PdfCanvas Content(Page page)
+    private static PdfText Content(Page page, PdfLetters letters)
     {
-        var canvas = new PdfCanvas();
+        var canvas = new PdfCanvas(letters);
         if (page.Correction != PageCorrection.None) canvas.Correct(page.Correction, new(page.Width / 2, page.Height / 2));
         var painter = new Painter(canvas, leastWidth: 0);
         foreach (var view in page.Views) painter.Draw(view.Drawing, view.Placement, view.Window);
-        return canvas;
+        return canvas.Content;
     }
 }

@@ -23,7 +23,7 @@ public static class PngWriter
         var height = Math.Max(1, (int)Math.Ceiling(frame.Height * perMm - 1e-6));
 
         // Borrowed and given back: a thousand pictures one after the other take the room of one.
-        var info = new SKImageInfo(width, height, SKColorType.Rgba8888, SKAlphaType.Opaque);
+        var info = new SKImageInfo(width, height, SKImageInfo.PlatformColorType, SKAlphaType.Opaque);
         var pixels = ArrayPool<byte>.Shared.Rent(info.BytesSize);
         var pinned = GCHandle.Alloc(pixels, GCHandleType.Pinned);
         try
@@ -38,8 +38,11 @@ public static class PngWriter
                 new Painter(new SkiaCanvas(canvas, frame.Height), leastWidth: 1 / perMm)
                     .Draw(drawing, Placement.Moved(Point.Origin - frame.Min), new(Point.Origin, new(frame.Width, frame.Height)));
             }
-            using var data = picture.Encode(LineArt)!;
-            return data.ToArray();
+            if (!IsGrey(drawing)) return Packed(picture);
+            // One value a pixel in place of three is packed in a third of the time.
+            for (var i = 0; i < width * height; i++) pixels[i] = pixels[info.BytesPerPixel * i];
+            using var grey = new SKPixmap(info.WithColorType(SKColorType.Gray8), pinned.AddrOfPinnedObject(), width);
+            return Packed(grey);
         }
         finally
         {
@@ -47,4 +50,16 @@ public static class PngWriter
             ArrayPool<byte>.Shared.Return(pixels);
         }
     }
+
+    private static byte[] Packed(SKPixmap picture)
+    {
+        using var data = picture.Encode(LineArt)!;
+        return data.ToArray();
+    }
+
+    // Then so are the pixels at the edges of lines, where colours mix.
+    private static bool IsGrey(LineDrawing drawing) => drawing.Layers.All(layer =>
+        IsGrey(layer.Pen.Colour) && layer.Marks.All(mark => mark is not Fill fill || IsGrey(fill.Colour)));
+
+    private static bool IsGrey(Colour colour) => colour.Red == colour.Green && colour.Green == colour.Blue;
 }

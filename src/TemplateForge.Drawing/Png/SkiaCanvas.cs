@@ -32,6 +32,11 @@ internal sealed class SkiaCanvas(SKCanvas canvas, double height) : ICanvas
         canvas.DrawPath(path, paint);
     }
 
+    public void Letter(Pen pen, Lettering words)
+    {
+        if (Alphabet.Strokes(words) is { IsEmpty: false } strokes) Stroke(pen, [.. strokes.Select(s => s.Segments)], closed: false);
+    }
+
     public void Fill(Colour colour, IReadOnlyCollection<ImmutableArray<Segment>> runs)
     {
         using var path = PathOf(runs, closed: true);

@@ -6,7 +6,8 @@ namespace TemplateForge.Sheets;
 /// <summary>A drawing board: marks are put on it by what they mean, and it becomes a drawing.</summary>
 internal sealed class Board
 {
-    private readonly Dictionary<LineKind, List<Mark>> _marks = [];
+    // There is one of each kind; what it is made of need not be compared for every line of text.
+    private readonly Dictionary<LineKind, List<Mark>> _marks = new(ReferenceEqualityComparer.Instance);
 
     public void Add(LineKind kind, params IEnumerable<Mark> marks)
     {

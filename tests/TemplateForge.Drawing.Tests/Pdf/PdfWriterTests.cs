@@ -1,5 +1,6 @@
 using System.Text;
 using TemplateForge.Geometry;
+using UglyToad.PdfPig.Tokens;
 using Path = TemplateForge.Geometry.Path;
 
 namespace TemplateForge.Drawing.Tests.Pdf;
@@ -121,13 +122,75 @@ public class PdfWriterTests
     }
 
     [Fact]
-    public void Lettering_is_printed_with_the_strokes_of_the_alphabet()
+    public void Letters_stand_where_the_alphabet_puts_their_strokes()
     {
-        var words = new Lettering("NOTCH 12", new(50, 60), 5, Angle.FromDegrees(90), Anchor.Middle);
-        var strokes = Print(210, 297, Whole(Sketch.Of(words), Placement.Moved(new(10, 20)))).Strokes;
-        var wanted = Alphabet.Strokes(words with { At = new(60, 80) });
-        Assert.Equal(wanted.Length, strokes.Count);
-        Assert.All(wanted.Zip(strokes), pair => Assert.Equal(0, pair.First.Start.DistanceTo(pair.Second.Vertices[0]), Near));
+        var words = new Lettering("NOTCH 12 (Größe)\\", new(50, 60), 5, Angle.FromDegrees(90), Anchor.Middle);
+        using var pdf = UglyToad.PdfPig.PdfDocument.Open(PdfWriter.Write(OnPage(210, 297, Whole(Sketch.Of(words), Placement.Moved(new(10, 20))))));
+        var letters = pdf.GetPage(1).Letters;
+        Assert.Equal(words.Text, string.Concat(letters.Select(l => l.Value)));
+        for (var i = 0; i < words.Text.Length; i++)
+        {
+            // A character begins where the text before it, and the gap of 0.3 h after that, end.
+            var before = i == 0 ? 0 : Alphabet.Width(words.Text[..i], words.Height) + 0.3 * words.Height;
+            var wanted = new Point(60 + words.Height / 2, 80 - Alphabet.Width(words.Text, words.Height) / 2 + before);
+            Assert.Equal(0, wanted.DistanceTo(Mm(letters[i].StartBaseLine)), Near);
+        }
+    }
+
+    [Fact]
+    public void Each_letter_is_drawn_with_the_strokes_of_the_alphabet_and_the_pen_of_its_layer()
+    {
+        using var pdf = UglyToad.PdfPig.PdfDocument.Open(PdfWriter.Write(OnPage(210, 297,
+            Whole(Sketch.With(Pen.Solid(0.35, new(0, 0, 255)), new Lettering("NÉ8", new(50, 60), 3.5, Angle.Zero, Anchor.BaseStart)), Placement.Unmoved))));
+        var drawn = GlyphsOf(pdf);
+        Assert.Equal(3, drawn.Count);
+        foreach (var (letter, content) in "8NÉ".Zip(drawn)) // in the order of their codes
+        {
+            var tokens = content.Split((char[])[' ', '\n'], StringSplitOptions.RemoveEmptyEntries);
+            // A tenth of the height, which is 100 units, and blue.
+            Assert.Equal("10 w 1 J 1 j 0 0 1 RG", string.Join(' ', tokens.SkipWhile(t => t != "d0").Skip(1).Take(10)));
+            var starts = tokens.Select((t, i) => (t, i)).Where(t => t.t == "m").Select(t => new Point(Of(tokens[t.i - 2]), Of(tokens[t.i - 1]))).ToList();
+            var wanted = Alphabet.Strokes(new($"{letter}", Point.Origin, 100, Angle.Zero, Anchor.BaseStart));
+            Assert.Equal(wanted.Length, starts.Count);
+            Assert.All(wanted.Zip(starts), pair => Assert.Equal(0, pair.First.Start.DistanceTo(pair.Second), Near));
+        }
+
+        static double Of(string number) => double.Parse(number, System.Globalization.CultureInfo.InvariantCulture);
+    }
+
+    [Fact]
+    public void More_characters_than_a_font_has_codes_for_are_all_written()
+    {
+        var characters = string.Concat(Enumerable.Range(0xA1, 0x160).Select(c => (char)c));
+        var lines = characters.Chunk(20).Select((c, i) => (Mark)new Lettering(new(c), new(10, 10 + 8 * i), 4, Angle.Zero, Anchor.BaseStart));
+        using var pdf = UglyToad.PdfPig.PdfDocument.Open(PdfWriter.Write(OnPage(210, 297, Whole(Sketch.Of([.. lines]), Placement.Unmoved))));
+        Assert.Equal(characters.Length, characters.Distinct().Count());
+        Assert.Equal(characters, string.Concat(pdf.GetPage(1).Letters.Select(l => l.Value)));
+    }
+
+    [Fact]
+    public void Words_outside_the_window_are_not_in_the_file()
+    {
+        var (inside, outside) = (new Lettering("IN", new(20, 20), 5, Angle.Zero, Anchor.BaseStart), new Lettering("OUT", new(150, 20), 5, Angle.Zero, Anchor.BaseStart));
+        using var pdf = UglyToad.PdfPig.PdfDocument.Open(PdfWriter.Write(
+            OnPage(210, 297, new View(Sketch.Of(inside, outside), Placement.Unmoved, new(new(10, 10), new(100, 100))))));
+        Assert.Equal("IN", string.Concat(pdf.GetPage(1).Letters.Select(l => l.Value)));
+    }
+
+    private static Point Mm(UglyToad.PdfPig.Core.PdfPoint p) => new(p.X * 25.4 / 72, p.Y * 25.4 / 72);
+
+    /// <summary>What draws the characters of the one font there is, in the order of their codes.</summary>
+    private static List<string> GlyphsOf(UglyToad.PdfPig.PdfDocument pdf)
+    {
+        var font = Inside(Inside(pdf.GetPage(1).Dictionary, "Resources", "Font"), "F1");
+        return [.. Inside(font, "CharProcs").Data
+            .OrderBy(p => int.Parse(p.Key[1..], System.Globalization.CultureInfo.InvariantCulture))
+            .Select(p => Encoding.ASCII.GetString(Assert.IsType<StreamToken>(Read(p.Value)).Data.Span))];
+
+        DictionaryToken Inside(DictionaryToken outer, params string[] names) =>
+            names.Aggregate(outer, (dictionary, name) => Assert.IsType<DictionaryToken>(Read(dictionary.Data[name])));
+
+        IToken Read(IToken token) => token is IndirectReferenceToken reference ? pdf.Structure.TokenScanner.Get(reference.Data)!.Data : token;
     }
 
     [Fact]

@@ -1,0 +1,30 @@
+using System.Text;
+
+namespace TemplateForge.Drawing;
+
+/// <summary>The fonts of a document.</summary>
+internal sealed class PdfLetters
+{
+    // One pen has more than one font where there are more characters than codes.
+    private readonly Dictionary<(int Weight, Colour Colour), List<PdfFont>> byPen = [];
+    private readonly List<PdfFont> fonts = [];
+
+    public IReadOnlyList<PdfFont> Fonts => fonts;
+
+    /// <summary>The font that has a character in a pen, and its code there.</summary>
+    /// <param name="pen">Its width is kept to a hundredth of the height.</param>
+    /// <param name="height">Height of the capitals in mm.</param>
+    /// <param name="character">What is written.</param>
+    public (PdfFont Font, byte Code) Of(Pen pen, double height, Rune character)
+    {
+        var key = (Math.Max(1, (int)Math.Round(100 * pen.Width / height)), pen.Colour);
+        if (!byPen.TryGetValue(key, out var some)) byPen.Add(key, some = []);
+        foreach (var font in some)
+            if (font.TryCode(character, out var code)) return (font, code);
+        var added = new PdfFont($"F{fonts.Count + 1}", key.Item1, key.Colour);
+        some.Add(added);
+        fonts.Add(added);
+        added.TryCode(character, out var first);
+        return (added, first);
+    }
+}
