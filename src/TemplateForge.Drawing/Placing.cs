@@ -14,6 +14,8 @@ public static class Placing
             OpenStroke open => new OpenStroke(open.Path.Placed(by)),
             ClosedStroke closed => new ClosedStroke(closed.Contour.Placed(by)),
             Fill fill => fill with { Region = fill.Region.Placed(by) },
+            // Lettering is moved from block to block, several times over, before it stands on its page.
+            Lettering words when by.OnlyMoves => words with { At = by.Of(words.At) },
             Lettering words => new Lettering(
                 words.Text, by.Of(words.At), words.Height * by.Scale, by.Of(Vector.Polar(1, words.Turn)).Direction, words.Anchor),
             _ => throw new ArgumentException($"A {mark.GetType().Name} cannot be placed.", nameof(mark)),

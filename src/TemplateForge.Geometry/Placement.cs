@@ -14,6 +14,9 @@ public readonly record struct Placement
     public bool Mirrors { get; }
     public double Scale => Math.Sqrt(A * A + B * B);
 
+    /// <summary>Whether it neither mirrors nor turns nor scales.</summary>
+    public bool OnlyMoves => A == 1 && B == 0 && !Mirrors;
+
     public static Placement Unmoved => new(1, 0, mirrors: false, Vector.Zero);
 
     public static Placement Moved(Vector by) => new(1, 0, mirrors: false, by);

@@ -12,7 +12,7 @@ namespace TemplateForge.Jobs;
 public sealed class Job
 {
     /// <summary>Width of the preview picture in pixels.</summary>
-    public const int PreviewWidth = 1800;
+    public const int PreviewWidth = 1600;
 
     /// <summary>Blank strip round a preview, in mm of the drawing.</summary>
     private const double PreviewMargin = 10;
@@ -26,11 +26,12 @@ public sealed class Job
         PrintSetup printing,
         string cutter,
         DxfFormat dxf,
+        bool onAllCores,
         CancellationToken cancellation)
     {
         (Request, Profile, Modification, MeasuredOn, Printing, Cutter, Dxf) = (request, profile, modification, measuredOn, printing, cutter, dxf);
-        // Sheet by sheet on all cores; the files come in their order, whichever is done first.
-        var others = OtherSheets(shop).Select(sheet => Task.Run(() => Drawn(sheet), cancellation)).ToList();
+        // Sheet by sheet; the files come in their order, whichever is done first.
+        var others = OtherSheets(shop).Select(sheet => onAllCores ? Task.Run(() => Drawn(sheet), cancellation) : Task.FromResult(Drawn(sheet))).ToList();
         Template = TemplateSheet.Of(modification, printing);
         var template = Drawn(() => [TemplateFile()]);
         ImmutableArray<NamedBytes> files = [.. template, .. others.SelectMany(sheet => sheet.GetAwaiter().GetResult())];

@@ -78,10 +78,11 @@ public sealed class JobPlan
     }
 
     /// <summary>Draws every file.</summary>
+    /// <param name="onAllCores">Whether sheets are drawn side by side; jobs that are made side by side draw theirs one after the other.</param>
     /// <param name="cancellation">Stops the work between two drawings.</param>
     /// <exception cref="OperationCanceledException">The work was stopped.</exception>
-    public JobSet Drawn(CancellationToken cancellation) =>
-        new([.. Modifications.Select(modification => new Job(request, Profile, modification, measuredOn, shop, printing, cutter, dxf, cancellation))]);
+    public JobSet Drawn(bool onAllCores, CancellationToken cancellation) => new(
+        [.. Modifications.Select(modification => new Job(request, Profile, modification, measuredOn, shop, printing, cutter, dxf, onAllCores, cancellation))]);
 
     private static bool TryPlanCuts(ChosenCutter cutter, ref ImmutableArray<Modification> modifications, ICollection<Complaint> complaints)
     {

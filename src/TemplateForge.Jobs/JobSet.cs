@@ -36,7 +36,7 @@ public sealed class JobSet
         CancellationToken cancellation,
         [MaybeNullWhen(false)] out JobSet set)
     {
-        set = JobPlan.TryMake(request, complaints, out var plan) ? plan.Drawn(cancellation) : null;
+        set = JobPlan.TryMake(request, complaints, out var plan) ? plan.Drawn(onAllCores: true, cancellation) : null;
         return set is not null;
     }
 }

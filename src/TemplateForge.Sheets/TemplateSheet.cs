@@ -52,7 +52,7 @@ public sealed record TemplateSheet(Document Document, ImmutableArray<Laying> Lay
         var frame = new Box(Point.Origin, new(paper.Width, paper.Height)).Grown(-paper.Margin - 4);
         var columns = PageFlow.Columns(frame, LeastColumn, Gap * 1.5);
         var width = columns[0].Width;
-        return PageFlow.Pages(modification, paper, columns, Gap,
+        return PageFlow.Pages(modification, paper, columns, Gap, Block.LineOrText($"{modification.Title}: {Wording.HandOf(modification)}", width, Text, strong: true),
         [
             blocks.Heading("Paper template at true size", width),
             .. blocks.Banners(width),

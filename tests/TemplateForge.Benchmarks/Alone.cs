@@ -30,7 +30,7 @@ internal static class Alone
             }
         }
 
-        var text = new StringBuilder("## One job\n\nEvery file of the job: template, cut file, job sheet, pictures (1800 pixels wide) and record.\n\n");
+        var text = new StringBuilder("## One job\n\nEvery file of the job: template, cut file, job sheet, pictures (1600 pixels wide) and record.\n\n");
         text.AppendLine("| | least ms | median ms | times an empty program |").AppendLine("| --- | ---: | ---: | ---: |");
         for (var i = 0; i < named.Length; i++)
         {

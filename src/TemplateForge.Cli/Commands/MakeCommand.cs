@@ -101,7 +101,7 @@ internal sealed class MakeCommand
         return true;
     }
 
-    private JobSet Drawn(JobPlan plan) => Waiting.For(() => plan.Drawn(cancellation), $"Drawing {plan.Profile.Name}", terminal);
+    private JobSet Drawn(JobPlan plan) => Waiting.For(() => plan.Drawn(onAllCores: true, cancellation), $"Drawing {plan.Profile.Name}", terminal);
 
     private int Save(JobSet set, Remade remade)
     {

@@ -48,6 +48,9 @@ public static class Alphabet
         return (width + Gap * Math.Max(characters - 1, 0)) * height;
     }
 
+    /// <summary>How much longer two words are in one line than both by themselves, in mm.</summary>
+    public static double BetweenWords(double height) => (2 * Gap + Space) * height;
+
     /// <summary>The strokes of a line of text in mm, in the order of writing.</summary>
     public static ImmutableArray<Path> Strokes(Lettering lettering)
     {

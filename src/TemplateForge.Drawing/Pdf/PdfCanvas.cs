@@ -8,7 +8,7 @@ internal sealed class PdfCanvas : ICanvas
 {
     private const double PointsPerMm = 72 / 25.4;
 
-    private readonly PdfText text = new();
+    private readonly PdfText text = new(expected: 64 * 1024);
     private readonly PdfLetters letters;
     private double width = double.NaN;
     private Colour? line;

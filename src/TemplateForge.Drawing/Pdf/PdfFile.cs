@@ -8,7 +8,7 @@ namespace TemplateForge.Drawing;
 /// <summary>The objects of a PDF 1.4 and where each begins (ISO 32000-1, 7.5).</summary>
 internal sealed class PdfFile
 {
-    private readonly PdfText text = new();
+    private readonly PdfText text = new(expected: 256 * 1024);
     private readonly List<int> offsets = [];
 
     public PdfFile() => text.Put("%PDF-1.4\n%"u8).Put([0xE2, 0xE3, 0xCF, 0xD3]).Put("\n"u8); // bytes above 127: it is not plain text
@@ -18,7 +18,7 @@ internal sealed class PdfFile
 
     /// <summary>Adds the next object; they are numbered from 1.</summary>
     /// <returns>Its number.</returns>
-    public int Add(string dictionary) => Add(new PdfText().Put(dictionary));
+    public int Add(string dictionary) => Add(new PdfText(dictionary.Length).Put(dictionary));
 
     /// <inheritdoc cref="Add(string)"/>
     public int Add(PdfText content)

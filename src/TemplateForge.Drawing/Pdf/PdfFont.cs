@@ -25,6 +25,14 @@ internal sealed class PdfFont(string name, int weight, Colour colour)
 
     private static readonly Placement InUnits = Placement.Scaled(UnitsPerHeight, Point.Origin);
 
+    /// <summary>What draws a character, whatever the pen.</summary>
+    /// <param name="character">A character; what the alphabet does not have is a box.</param>
+    public static PdfText StrokesOf(Rune character)
+    {
+        var strokes = Alphabet.GlyphOf(character).Strokes;
+        return strokes.IsEmpty ? new(expected: 1) : new PdfText(expected: 256).Put([.. strokes.Select(s => s.Placed(InUnits).Segments)], closed: false).Put("S"u8);
+    }
+
     private readonly Dictionary<Rune, int> codes = [];
     private int next = FirstOther;
 
@@ -43,16 +51,18 @@ internal sealed class PdfFont(string name, int weight, Colour colour)
     }
 
     /// <summary>Adds all that the font is made of to a file.</summary>
+    /// <param name="file">The file.</param>
+    /// <param name="strokesOf">What draws each character.</param>
     /// <returns>The number of the object that is the font.</returns>
-    public int AddTo(PdfFile file)
+    public int AddTo(PdfFile file, Func<Rune, PdfText> strokesOf)
     {
-        var drawn = codes.OrderBy(c => c.Value).Select(c => (Character: c.Key, Code: c.Value, Object: file.AddStream(Drawn(Alphabet.GlyphOf(c.Key))))).ToList();
+        var drawn = codes.OrderBy(c => c.Value).Select(c => (Character: c.Key, Code: c.Value, Object: file.AddStream(Drawn(c.Key, strokesOf(c.Key))))).ToList();
         var meanings = file.AddPackedStream(Meanings([.. drawn.Select(d => (d.Character, d.Code))]));
         var (first, last) = (drawn[0].Code, drawn[^1].Code);
         var widths = new double[last - first + 1];
         foreach (var (character, code, _) in drawn) widths[code - first] = UnitsPerHeight * Alphabet.Advance(Alphabet.GlyphOf(character));
         var reach = Reach * UnitsPerHeight;
-        return file.Add(new PdfText()
+        return file.Add(new PdfText(expected: 4096)
             .Put(string.Create(CultureInfo.InvariantCulture,
                 $"<</Type /Font /Subtype /Type3 /FontMatrix [{1 / UnitsPerHeight} 0 0 {1 / UnitsPerHeight} 0 0] /FontBBox [{-reach} {-reach} {reach} {reach}]\n"))
             .Put(string.Create(CultureInfo.InvariantCulture, $"/Resources <<>> /FirstChar {first} /LastChar {last} /Widths ["))
@@ -64,18 +74,16 @@ internal sealed class PdfFont(string name, int weight, Colour colour)
             .Put(string.Create(CultureInfo.InvariantCulture, $">>\n/ToUnicode {meanings} 0 R>>")));
     }
 
-    private PdfText Drawn(Glyph glyph)
-    {
-        var text = new PdfText().Put(UnitsPerHeight * Alphabet.Advance(glyph)).Put("0 d0\n"u8);
-        if (glyph.Strokes.IsEmpty) return text;
-        text.Put(weight * (UnitsPerHeight / 100)).Put("w 1 J 1 j "u8).Put(colour).Put("RG\n"u8);
-        return text.Put([.. glyph.Strokes.Select(s => s.Placed(InUnits).Segments)], closed: false).Put("S"u8);
-    }
+    private PdfText Drawn(Rune character, PdfText strokes) =>
+        new PdfText(expected: 64 + strokes.Length)
+            .Put(UnitsPerHeight * Alphabet.Advance(Alphabet.GlyphOf(character))).Put("0 d0\n"u8)
+            .Put(weight * (UnitsPerHeight / 100)).Put("w 1 J 1 j "u8).Put(colour).Put("RG\n"u8)
+            .Put(strokes.Bytes);
 
     /// <summary>What each code means, so that words can be searched and copied (ISO 32000-1, 9.10.3).</summary>
     private static PdfText Meanings(List<(Rune Character, int Code)> characters)
     {
-        var text = new PdfText().Put("""
+        var text = new PdfText(expected: 4096).Put("""
             /CIDInit /ProcSet findresource begin
             12 dict begin
             begincmap

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 
 namespace TemplateForge.Drawing;
@@ -8,8 +9,7 @@ internal sealed class PdfLetters
     // One pen has more than one font where there are more characters than codes.
     private readonly Dictionary<(int Weight, Colour Colour), List<PdfFont>> byPen = [];
     private readonly List<PdfFont> fonts = [];
-
-    public IReadOnlyList<PdfFont> Fonts => fonts;
+    private readonly Dictionary<Rune, PdfText> strokes = [];
 
     /// <summary>The font that has a character in a pen, and its code there.</summary>
     /// <param name="pen">Its width is kept to a hundredth of the height.</param>
@@ -26,5 +26,17 @@ internal sealed class PdfLetters
         fonts.Add(added);
         added.TryCode(character, out var first);
         return (added, first);
+    }
+
+    /// <summary>Adds every font to a file.</summary>
+    /// <returns>The entries of a dictionary that names them.</returns>
+    public string AddTo(PdfFile file) =>
+        string.Join(' ', fonts.Select(font => string.Create(CultureInfo.InvariantCulture, $"/{font.Name} {font.AddTo(file, StrokesOf)} 0 R")));
+
+    // Most characters stand in several fonts.
+    private PdfText StrokesOf(Rune character)
+    {
+        if (!strokes.TryGetValue(character, out var drawn)) strokes.Add(character, drawn = PdfFont.StrokesOf(character));
+        return drawn;
     }
 }

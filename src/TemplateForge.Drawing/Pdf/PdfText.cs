@@ -13,7 +13,10 @@ internal sealed class PdfText
     /// <summary>What is larger is written in full; a page is never that large.</summary>
     private const double Most = 1e12;
 
-    private readonly ArrayBufferWriter<byte> bytes = new(initialCapacity: 16 * 1024);
+    private readonly ArrayBufferWriter<byte> bytes;
+
+    /// <param name="expected">How many bytes there will be, more or less.</param>
+    public PdfText(int expected) => bytes = new(expected);
 
     public ReadOnlySpan<byte> Bytes => bytes.WrittenSpan;
     public int Length => bytes.WrittenCount;

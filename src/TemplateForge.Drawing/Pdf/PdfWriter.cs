@@ -21,8 +21,7 @@ public static class PdfWriter
         var letters = new PdfLetters();
         var contents = document.Pages.Select(page => Content(page, letters)).ToList();
         var file = new PdfFile();
-        var fonts = letters.Fonts.Select(font => string.Create(CultureInfo.InvariantCulture, $"/{font.Name} {font.AddTo(file)} 0 R")).ToList();
-        var resources = file.Add($"<</Font <<{string.Join(' ', fonts)}>>>>");
+        var resources = file.Add($"<</Font <<{letters.AddTo(file)}>>>>");
         // A page and what stands on it, one after the other, and then the tree of pages, which each of them names.
         var (first, tree) = (file.Next, file.Next + 2 * contents.Count);
         foreach (var (page, content) in document.Pages.Zip(contents))

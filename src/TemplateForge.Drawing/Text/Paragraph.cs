@@ -1,10 +1,14 @@
 using System.Collections.Immutable;
+using System.Text;
 
 namespace TemplateForge.Drawing;
 
 /// <summary>Text that is too long for one line.</summary>
 public static class Paragraph
 {
+    /// <summary>In mm: widths are sums, and a line may be given the very width of its text.</summary>
+    private const double Rounding = 1e-9;
+
     /// <summary>The text in lines that are at most so wide, broken between words; a word too long for a line is broken itself.</summary>
     /// <param name="text">Line feeds in it begin a new line; blanks in a row count as one.</param>
     /// <param name="height">Height of the capitals in mm, more than 0.</param>
@@ -19,29 +23,33 @@ public static class Paragraph
 
     private static List<string> WrappedLine(string text, double height, double width)
     {
-        var (lines, line) = (new List<string>(), "");
+        var (lines, line, length) = (new List<string>(), new StringBuilder(), 0.0);
         foreach (var word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
         {
-            var longer = line.Length == 0 ? word : $"{line} {word}";
-            if (Fits(longer))
+            var wide = Alphabet.Width(word, height);
+            var longer = line.Length == 0 ? wide : length + Alphabet.BetweenWords(height) + wide;
+            if (longer <= width + Rounding)
             {
-                line = longer;
+                line.Append(line.Length == 0 ? "" : " ").Append(word);
+                length = longer;
                 continue;
             }
-            if (line.Length > 0) lines.Add(line);
-            line = word;
-            while (!Fits(line))
+            if (line.Length > 0) lines.Add(line.ToString());
+            var left = word;
+            while (!Fits(left))
             {
-                var taken = line.Length - 1;
-                while (taken > 1 && !Fits(line[..taken])) taken--;
+                var taken = left.Length - 1;
+                while (taken > 1 && !Fits(left[..taken])) taken--;
                 if (taken < 1) break;
-                lines.Add(line[..taken]);
-                line = line[taken..];
+                lines.Add(left[..taken]);
+                left = left[taken..];
             }
+            line.Clear().Append(left);
+            length = Alphabet.Width(left, height);
         }
-        lines.Add(line);
+        lines.Add(line.ToString());
         return lines;
 
-        bool Fits(string s) => Alphabet.Width(s, height) <= width;
+        bool Fits(string s) => Alphabet.Width(s, height) <= width + Rounding;
     }
 }

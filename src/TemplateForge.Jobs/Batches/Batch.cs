@@ -95,7 +95,7 @@ public sealed class Batch
     private BatchOutcome Made(BatchRow row, string folder, bool replace, Place place, List<Complaint> complaints, CancellationToken cancellation)
     {
         if (!JobPlan.TryMake(row.Request, shop, Profile, complaints, out var plan)) return BatchOutcome.Failed(row);
-        var set = plan.Drawn(cancellation);
+        var set = plan.Drawn(onAllCores: false, cancellation);
         return JobFolder.TrySave(folder, set.Files, replace, place, complaints, cancellation) ? BatchOutcome.Of(row, set) : BatchOutcome.Failed(row);
     }
 

@@ -12,11 +12,12 @@ internal static class PageFlow
     /// <param name="paper">What is printed on.</param>
     /// <param name="columns">Where the blocks stand: one column after the other, then the next page.</param>
     /// <param name="gap">Room between two blocks in mm.</param>
+    /// <param name="running">What stands at the head of every page after the first.</param>
     /// <param name="blocks">As wide as a column. One that is higher than a column is made smaller.</param>
     public static IEnumerable<Page> Pages(
-        Modification modification, Paper paper, ImmutableArray<Box> columns, double gap, IEnumerable<Block> blocks)
+        Modification modification, Paper paper, ImmutableArray<Box> columns, double gap, Block running, IEnumerable<Block> blocks)
     {
-        var (board, column, y) = (new Board(), 0, columns[0].Max.Y);
+        var (board, column, y, isFirst) = (new Board(), 0, columns[0].Max.Y, true);
         foreach (var block in blocks.Where(b => b.Height > 0))
         {
             if (y < columns[column].Max.Y && y - block.Height < columns[column].Min.Y)
@@ -25,7 +26,9 @@ internal static class PageFlow
                 if (column == columns.Length)
                 {
                     yield return Page(modification, paper, board);
-                    (board, column) = (new Board(), 0);
+                    if (isFirst) columns = [.. columns.Select(c => new Box(c.Min, c.Max - new Vector(0, running.Height + gap)))];
+                    (board, column, isFirst) = (new Board(), 0, false);
+                    running.PutOn(board, new Point(columns[0].Min.X, columns[0].Max.Y + running.Height + gap));
                 }
                 y = columns[column].Max.Y;
             }
