@@ -85,7 +85,7 @@ internal static class DxfWords
         DxfFindingKind.Spline => "Many controllers leave splines out or cut them as chords. --repair makes them arcs within 0.001 mm.",
         DxfFindingKind.Ellipse => "Many controllers leave ellipses out or cut them as chords. --repair makes them arcs within 0.001 mm.",
         DxfFindingKind.ZeroLength => "A torch would stop and pierce there. --repair leaves them out.",
-        DxfFindingKind.TinyArc => "Below 0.1 mm a torch stutters. Draw the corner as one line or arc.",
+        DxfFindingKind.TinyArc => "A torch stutters where it turns on less than 0.1 mm. Draw the corner as one line or arc.",
         DxfFindingKind.OpenEnd => "A part with an open outline is not cut free, and kerf cannot be put on its right side. Close it; if it is meant as an open cut, say --open-cuts; if it is a mark, say with --layer which layers are cut.",
         DxfFindingKind.Gap => "The ends were meant to meet. --repair closes gaps up to 0.2 mm; --close says another width, up to 2 mm.",
         DxfFindingKind.Doubled => "It would be cut twice. --repair leaves one.",

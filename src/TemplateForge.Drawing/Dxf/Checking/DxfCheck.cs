@@ -13,7 +13,7 @@ public sealed record DxfCheck(ImmutableArray<DxfChain> Chains, ImmutableArray<Dx
     /// <summary>Two ends nearer than this, in mm, were meant to meet.</summary>
     public const double WidestGap = 2;
 
-    /// <summary>Arcs and lines shorter than this, in mm, make a torch stutter.</summary>
+    /// <summary>Arcs and lines shorter than this, in mm, make a torch stutter if it has to turn on them.</summary>
     public const double Tiny = 0.1;
 
     /// <summary>Two lines nearer than this, in mm, all along are cut twice in the same place: no kerf is narrower than twice this.</summary>
@@ -35,7 +35,7 @@ public sealed record DxfCheck(ImmutableArray<DxfChain> Chains, ImmutableArray<Dx
         [
             .. contents.Findings.Where(f => Concerns(f, purposes)),
             .. Size(strokes),
-            .. Small(strokes),
+            .. chains.SelectMany(TinyBends.In),
             .. purposes.AreCourses ? [] : OpenEnds.In(chains, EdgesOf(contents, purposes), purposes.OpenIsMeant),
             .. doubles,
             .. Crossings(once, purposes),
@@ -66,13 +66,6 @@ public sealed record DxfCheck(ImmutableArray<DxfChain> Chains, ImmutableArray<Dx
         if (Math.Max(bounds.Width, bounds.Height) > WidestPart)
             yield return new(DxfFindingKind.TooWide, "", 0, bounds.Min, Math.Max(bounds.Width, bounds.Height), string.Create(CultureInfo.InvariantCulture, $"{bounds.Width:0.#} × {bounds.Height:0.#} mm"));
     }
-
-    private static IEnumerable<DxfFinding> Small(ImmutableArray<DxfStroke> strokes) =>
-        from stroke in strokes
-        where stroke.Entity is not ("SPLINE" or "ELLIPSE")
-        from segment in stroke.Segments
-        where segment.Length < Tiny
-        select new DxfFinding(DxfFindingKind.TinyArc, stroke.Layer, stroke.Line, segment.Start, segment.Length, stroke.Entity);
 
     private static ImmutableArray<Segment> EdgesOf(DxfContents contents, DxfPurposes purposes) =>
         [.. contents.Strokes.Where(s => purposes.IsEdge(s.Layer)).SelectMany(s => s.Segments)];
