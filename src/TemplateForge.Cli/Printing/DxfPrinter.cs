@@ -43,7 +43,8 @@ internal sealed class DxfPrinter(Terminal terminal, bool asJson)
 
     private static void Grouped(Page page, ImmutableArray<DxfFinding> findings, DxfUnit unit, Func<DxfFindingKind, string> say)
     {
-        foreach (var group in findings.GroupBy(f => (f.Kind, f.Layer)).OrderBy(g => g.Key.Kind))
+        // New names stand together, each with its old one.
+        foreach (var group in findings.GroupBy(f => (f.Kind, Layer: f.Kind == DxfFindingKind.LayerRenamed ? "" : f.Layer)).OrderBy(g => g.Key.Kind))
         {
             page.Line();
             page.Line($"{DxfWords.Heading(group.Key.Kind, group.Count())}{(group.Key.Layer.Length > 0 ? $" on layer {group.Key.Layer}" : "")}");

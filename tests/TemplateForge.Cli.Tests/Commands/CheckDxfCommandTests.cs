@@ -119,7 +119,7 @@ public sealed class CheckDxfCommandTests
         Assert.Contains("at x 50.8, y 25.4 mm (2, 1 in)", typed.Output, StringComparison.Ordinal);
         typed.Again("check-dxf", "part.dxf", "--json");
         var report = JsonNode.Parse(typed.Output)!;
-        Assert.Equal(("in", "in", "mm", 25.4), (report["unit"]!.GetValue<string>(), report["takenAs"]!.GetValue<string>(), report["measuredIn"]!.GetValue<string>(), report["layers"]![0]!["length"]!.GetValue<double>()));
+        Assert.Equal(("in", "in", "mm", 25.4), (report["unit"]!.GetValue<string>(), report["taken_as"]!.GetValue<string>(), report["measured_in"]!.GetValue<string>(), report["layers"]![0]!["length"]!.GetValue<double>()));
     }
 
     [Fact]
