@@ -77,11 +77,11 @@ internal sealed class DxfWalk(DxfSections sections, DxfShapes shapes, List<DxfFi
             Find(DxfFindingKind.LostBlock, insert, at.IsFinite ? at.Flat : Point.Origin, name);
             return;
         }
-        Find(DxfFindingKind.Block, insert, at.Flat, name);
         var outer = (onLayer, isOutOfSight);
         onLayer = LayerOf(insert);
         // A frozen layer takes all of a block out of sight, one that is off only what lies on layer 0 in it.
         isOutOfSight |= insert.Whole(60, 0) == 1 || (sections.Layers.TryGetValue(onLayer, out var entry) && IsFrozen(entry));
+        if (!isOutOfSight) Find(DxfFindingKind.Block, insert, at.Flat, name);
         var turned = Frame3.Turned(Angle.FromDegrees(insert.Number(50, 0))).Then(Frame3.Moved(insert.At(10))).Then(own);
         var scaled = Frame3.Moved(block.Base * -1).Then(Frame3.Scaled(insert.Number(41, 1), insert.Number(42, 1), insert.Number(43, 1)));
         var (columns, rows) = (Math.Clamp(insert.Whole(70, 1), 1, 1000), Math.Clamp(insert.Whole(71, 1), 1, 1000));

@@ -140,7 +140,11 @@ public class DxfReaderTests
     }
 
     [Fact]
-    public void An_entity_that_is_marked_invisible_is_hidden() => Assert.True(Read(File(Entity("CIRCLE", (60, 1), (40, 5)))).Strokes[0].IsHidden);
+    public void An_entity_that_is_marked_invisible_is_hidden_and_a_block_with_all_that_is_in_it()
+    {
+        var blocks = Entity("BLOCK", (2, "A")) + Line(0, 0, 1, 0, "CUT") + Pair(0, "ENDBLK");
+        Assert.All(Read(File(Entity("CIRCLE", (60, 1), (40, 5)) + Entity("INSERT", (2, "A"), (60, 1)), blocks: blocks)).Strokes, s => Assert.True(s.IsHidden));
+    }
 
     [Fact]
     public void What_is_seen_from_its_back_is_told_of() =>

@@ -52,6 +52,9 @@ public class DxfRepairTests
         var repair = Repair(Square + Line(10, 10, 20, 10, "OLD") + Line(10, 20, 20, 20, "OLD"), tables: tables);
         Assert.Equal(["CUT"], repair.Drawing.Layers.Select(l => l.Name));
         Assert.Equal("2", Assert.Single(repair.Mended, m => m.Kind == DxfFindingKind.HiddenLayer).Detail);
+
+        var marks = DxfRepair.Of(Read(File(Square + Line(10, 10, 20, 10, "OLD"), tables: tables)), new(["CUT"], NamedAreCut: true), 0, DxfFormat.Usual);
+        Assert.Equal(["CUT"], marks.Drawing.Layers.Select(l => l.Name));
     }
 
     [Fact]
