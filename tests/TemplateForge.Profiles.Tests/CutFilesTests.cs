@@ -17,13 +17,15 @@ public class CutFilesTests
         var made = TheLibrary.Profile(name).Make();
         var pieces = made.Pieces.Where(p => p.Kind != PieceKind.Paper).ToList();
         foreach (var piece in pieces) Passes(made, piece, DxfFormat.All[1]);
-        // Two of each, for plans take their time.
-        foreach (var piece in pieces.Take(2)) Passes(made, piece with { Planned = CutPlan.Of(piece, Torch, Torch.Kerf, CutSheet.RunOut) }, DxfFormat.All[2]);
+        // One of each, for plans take their time.
+        foreach (var piece in pieces.Take(1)) Passes(made, piece with { Planned = CutPlan.Of(piece, Torch, Torch.Kerf, CutSheet.RunOut) }, DxfFormat.All[2]);
     }
 
     private static void Passes(Modification made, Piece piece, DxfFormat format)
     {
-        Assert.True(DxfReader.TryRead(DxfWriter.Write(CutSheet.Of(made, piece), format), AskedUnit.None, DxfReader.Exact, out var contents, out _));
+        // Thousands of strokes of lettering take their time and are no more than a mark; whole files are checked where commands are tested.
+        var drawing = new LineDrawing([.. CutSheet.Of(made, piece).Layers.Where(l => l.Name is not ("NOTE" or "DEMONSTRATION"))]);
+        Assert.True(DxfReader.TryRead(DxfWriter.Write(drawing, format), AskedUnit.None, DxfReader.Exact, out var contents, out _));
         var layers = contents.Strokes.Select(s => s.Layer).Distinct().ToList();
         var check = DxfCheck.Of(contents, CutFileLayers.Among(layers));
         Assert.True(check.Findings.IsEmpty, $"{piece.Name} {format.Name} {piece.Planned.IsNone}: {string.Join("; ", check.Findings.Take(5))}; layers {string.Join(", ", layers)}");
