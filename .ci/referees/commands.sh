@@ -56,6 +56,7 @@ check "a table of two jobs" tf make hole-plug-patch --from values.csv --out many
 check "each in a folder of its name" test "$(ls many | tr '\n' ' ')" = "first second "
 tf make hole-plug-patch --set "diameter=1 1/4 in" --out alone >/dev/null 2>&1
 check "the same as the job alone, byte for byte" same alone many/second
+check "its cut file passes the check of anyone's" tf check-dxf alone/patch-cut.dxf
 check "a job of many made again from its record" tf make --job many/first/job.json --out first-again
 check "and the same, byte for byte" same many/first first-again
 check "as JSON" sh -c "dotnet '$program' make hole-plug-patch --from values.csv --out many --json | /usr/bin/python3 -m json.tool"
@@ -92,6 +93,8 @@ printf 'job,diametre\na,31\n' >heading.csv
 refuse "a misspelt heading" "diameter" make hole-plug-patch --from heading.csv --out wrong
 printf 'job,diameter\na,31,4\n' >cells.csv
 refuse "a cell too many" "cells.csv:2:1" make hole-plug-patch --from cells.csv --out wrong
+refuse "a release for a file that is not written" "--repair" check-dxf alone/patch-cut.dxf --dxf r12
+refuse "a layer that is not there" "Did you mean CUT" check-dxf alone/patch-cut.dxf --layer cutt
 refuse "a shell that is none of the three" "zsh" completion ksh
 refuse "a misspelt profile" booster-clearance-notch make boster-clearance-notch --out wrong
 notch "a misspelt parameter" diameter --set diametr=190

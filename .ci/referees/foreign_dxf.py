@@ -225,4 +225,25 @@ mended = ezdxf.readfile(folder / "mended.dxf")
 errors = mended.audit().errors
 kinds = sorted(e.dxftype() for e in mended.modelspace())
 check(not errors and mended.header["$INSUNITS"] == 4 and kinds == ["CIRCLE", "LWPOLYLINE"], f"mended: {kinds}, {len(errors)} errors")
+
+# What nobody sees is left out of what is cut, in a block of a frozen layer, too; what lies on a corner closes there; metres are told of.
+doc = ezdxf.new("R2010")
+doc.header["$INSUNITS"] = 6
+doc.header["$MEASUREMENT"] = 1
+doc.layers.add("OFF").off()
+doc.layers.add("COLD").freeze()
+block = doc.blocks.new("PLATE")
+block.add_circle((0, 0), 3)
+msp = doc.modelspace()
+msp.add_lwpolyline([(0, 0.15), (0, 60), (100, 60), (100, 0), (0, 0)])
+msp.add_circle((50, 30), 5, dxfattribs={"layer": "OFF"})
+msp.add_blockref("PLATE", (20, 30), dxfattribs={"layer": "COLD"})
+doc.saveas(folder / "hidden.dxf")
+code, report = read(folder / "hidden.dxf")
+kinds = {f["kind"] for f in report["findings"]}
+check(code == 1 and kinds >= {"unusual-unit", "too-wide", "hidden-layer"}, f"hidden: told {sorted(kinds)}")
+code, report = read(folder / "hidden.dxf", "--unit", "mm", "--repair", str(folder / "seen.dxf"), "--replace")
+seen = ezdxf.readfile(folder / "seen.dxf")
+corners = sorted((round(x, 6), round(y, 6)) for e in seen.modelspace() for x, y in e.get_points("xy"))
+check(code == 0 and corners == [(0, 0), (0, 60), (100, 0), (100, 60)], f"hidden: left out, corners {corners} {report.get('error', '')}")
 verdicts.end()

@@ -5,7 +5,7 @@ using TemplateForge.Notation;
 namespace TemplateForge.Cli;
 
 /// <summary>Every complaint about how a command was typed.</summary>
-internal static class Wordings
+internal static partial class Wordings
 {
     public static Complaint NotASetting(Choice given) => given.Place.Complain(
         $"--set takes a name and a value, but got '{Plain(given.Word)}'.", "Write it as --set name=value, without spaces round the sign.");
@@ -29,16 +29,8 @@ internal static class Wordings
     public static Complaint NothingFound(Place place, ImmutableArray<string> words) => place.Complain(
         $"No profile in the library has '{Plain(string.Join(' ', words))}' in its name or its description.", "list alone shows all of them.");
 
-    public static Complaint UnknownUnit(Choice unit) => unit.Place.Complain($"--unit takes mm or in, but got '{Plain(unit.Word)}'.", "Say mm or in.");
-
     public static Complaint UnknownDxf(Choice dxf, IEnumerable<string> known) => dxf.Place.Complain(
         $"--dxf takes the name of a DXF that can be written, but got '{Plain(dxf.Word)}'.", $"Say {string.Join(", ", known)}; -in is in inches.");
-
-    public static Complaint GapOutOfBounds(Choice gap, double most) => gap.Place.Complain(
-        FormattableString.Invariant($"--close takes a gap of 0 to {most} mm, but got '{Plain(gap.Word)}'."), "Wider gaps were hardly meant to be closed: mend them in the drawing.");
-
-    public static Complaint NothingToCut(Choice file) => file.Place.Complain(
-        $"'{Plain(file.Word)}' holds no lines, arcs or curves, so there is nothing to repair.", "check-dxf without --repair says what it does hold.");
 
     public static Complaint NotAPrintersName(Choice name) => name.Place.Complain(
         $"'{Plain(name.Word)}' cannot be the name of a printer.", "Use letters, digits, hyphens and underscores, a letter first, at most 40 characters, and not the word none.");

@@ -25,4 +25,7 @@ public readonly record struct Margins
 
     /// <summary>Wider at the sides, and at the top and bottom.</summary>
     public Margins Grown(double sides, double ends) => new(Left + sides, Right + sides, Top + ends, Bottom + ends);
+
+    // What the compiler would write holds Across, which holds Across, and so on.
+    public override string ToString() => FormattableString.Invariant($"left {Left}, right {Right}, top {Top}, bottom {Bottom} mm");
 }

@@ -36,7 +36,7 @@ internal sealed class HelpWithExamples(HelpAction help, Terminal terminal) : Syn
                 $"{MakeCommand.Name} --job out/{profile}/job.json --out again",
             ],
             CheckProfileCommand.Name => [$"{CheckProfileCommand.Name} my-profile.yaml", $"{CheckProfileCommand.Name} family/*.yaml --json"],
-            CheckDxfCommand.Name => [$"{CheckDxfCommand.Name} part.dxf", $"{CheckDxfCommand.Name} part.dxf --unit in --repair part-for-the-table.dxf"],
+            CheckDxfCommand.Name => [$"{CheckDxfCommand.Name} part.dxf", $"{CheckDxfCommand.Name} part.dxf --layer CUT", $"{CheckDxfCommand.Name} part.dxf --unit in --repair part-for-the-table.dxf"],
             CouponCommand.Name =>
             [
                 $"{CouponCommand.Name} office-laser --paper a3",

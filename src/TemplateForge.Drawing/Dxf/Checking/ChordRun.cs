@@ -19,7 +19,9 @@ internal sealed record ChordRun(int First, int Count, Point Start, Point End, Po
     public const double OffArc = 0.01;
 
     private const int FewestLines = 5;
-    private const double LargestTurn = 0.3; // radians at a corner, 17°: a regular polygon of sixteen sides and fewer is meant as one
+    private const double LargestTurn = 0.3; // radians at a corner, 17°: a regular polygon of twenty sides and fewer is meant as one,
+    private const double LargestTurnOfSmall = 0.53; // 30°, twelve sides, unless it is so small that nobody would have it so:
+    private const double SmallBow = 0.2; // mm between a chord and its arc, which is a hole of 11.7 mm in twelve chords, of 20.8 mm in sixteen
     private const double LeastTurn = 0.35;
     private const double LargestRadius = 20_000;
     private const double LargestBow = 1; // mm between a chord and its arc: beyond it is a polygon
@@ -62,7 +64,7 @@ internal sealed record ChordRun(int First, int Count, Point Start, Point End, Po
         {
             var (before, after) = (segments[i - 1].StartDirection, segments[i].StartDirection);
             var turn = Math.Atan2(before.Cross(after), before.Dot(after));
-            if (Math.Abs(turn) > LargestTurn || turn == 0 || (way != 0 && Math.Sign(turn) != way)) break;
+            if (Math.Abs(turn) > LargestTurnOfSmall || turn == 0 || (way != 0 && Math.Sign(turn) != way)) break;
             way = Math.Sign(turn);
         }
         return count;
@@ -81,7 +83,8 @@ internal sealed record ChordRun(int First, int Count, Point Start, Point End, Po
         {
             var (from, to) = (segment.Start - centre, segment.End - centre);
             var turn = Math.Atan2(from.Cross(to), from.Dot(to));
-            if (turn > 0 != isLeft || Math.Abs(turn) > LargestTurn || radius * (1 - Math.Cos(turn / 2)) > LargestBow) return false;
+            var bow = radius * (1 - Math.Cos(turn / 2));
+            if (turn > 0 != isLeft || bow > LargestBow || Math.Abs(turn) > (bow <= SmallBow ? LargestTurnOfSmall : LargestTurn)) return false;
             turned += Math.Abs(turn);
         }
         if (turned > 2 * Math.PI + 1e-6) return false;

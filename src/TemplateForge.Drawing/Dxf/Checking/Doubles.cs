@@ -6,12 +6,28 @@ namespace TemplateForge.Drawing;
 /// <summary>Lines that lie on others.</summary>
 internal static class Doubles
 {
-    /// <summary>Overlaps shorter than this, in mm, come of corners that are nearly straight, and are not told.</summary>
-    private const double Told = 0.1;
-
     /// <summary>The strokes without what lies on a line that came before it, and what was left out.</summary>
     public static ImmutableArray<DxfStroke> LeftOut(ImmutableArray<DxfStroke> strokes, ICollection<DxfFinding> findings) =>
         [.. strokes.GroupBy(s => s.Layer, StringComparer.OrdinalIgnoreCase).SelectMany(layer => OnlyOnce(layer, findings))];
+
+    /// <summary>The strokes without those that lie wholly on one that came before: what a torch's course runs over itself is meant.</summary>
+    public static ImmutableArray<DxfStroke> LeftOutWhole(ImmutableArray<DxfStroke> strokes, ICollection<DxfFinding> findings)
+    {
+        var kept = ImmutableArray.CreateBuilder<DxfStroke>();
+        foreach (var stroke in strokes)
+        {
+            if (kept.Any(k => IsSame(k, stroke))) findings.Add(new(DxfFindingKind.Doubled, stroke.Layer, stroke.Line, stroke.Start, stroke.Segments.Sum(s => s.Length), stroke.Entity));
+            else kept.Add(stroke);
+        }
+        return kept.ToImmutable();
+    }
+
+    private static bool IsSame(DxfStroke one, DxfStroke other) =>
+        string.Equals(one.Layer, other.Layer, StringComparison.OrdinalIgnoreCase) && one.Segments.Length == other.Segments.Length
+        && (IsSame(one.Segments, other.Segments) || IsSame(one.Segments, [.. other.Segments.Reverse()]));
+
+    private static bool IsSame(ImmutableArray<Segment> one, ImmutableArray<Segment> other) =>
+        one.Zip(other).All(p => Overlap.TryFind(p.First, p.Second, out var overlap) && overlap.IsWhole);
 
     private static IEnumerable<DxfStroke> OnlyOnce(IGrouping<string, DxfStroke> layer, ICollection<DxfFinding> findings)
     {
@@ -21,7 +37,7 @@ internal static class Doubles
         {
             var ((_, first), (stroke, second)) = (segments[pair.First], segments[pair.Second]);
             if (kept[pair.First].IsEmpty || kept[pair.Second].IsEmpty || !Overlap.TryFind(first, second, out var overlap)) continue;
-            if (overlap.Length >= Told) findings.Add(new(overlap.IsWhole ? DxfFindingKind.Doubled : DxfFindingKind.Overlapping, layer.Key, stroke.Line, overlap.From, overlap.Length, stroke.Entity));
+            findings.Add(new(overlap.IsWhole ? DxfFindingKind.Doubled : DxfFindingKind.Overlapping, layer.Key, stroke.Line, overlap.From, overlap.Length, stroke.Entity));
             kept[pair.Second] = [.. kept[pair.Second].SelectMany(s => Outside(s, first))];
         }
         for (var i = 0; i < segments.Count;)

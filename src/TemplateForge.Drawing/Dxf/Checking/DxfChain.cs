@@ -21,6 +21,10 @@ public sealed record DxfChain(string Layer, int Line, ImmutableArray<Segment> Se
     public static ImmutableArray<DxfChain> Of(IEnumerable<DxfStroke> strokes) =>
         [.. strokes.GroupBy(s => s.Layer, StringComparer.OrdinalIgnoreCase).SelectMany(OfLayer)];
 
+    /// <summary>Each stroke by itself, in the order of the file.</summary>
+    public static ImmutableArray<DxfChain> EachAlone(IEnumerable<DxfStroke> strokes) =>
+        [.. strokes.Select(s => Chain(s, [.. s.Segments]))];
+
     /// <summary>A closed chain as a contour.</summary>
     /// <exception cref="InvalidOperationException">It is open.</exception>
     public Contour ToContour() => IsClosed ? new(Segments) : throw new InvalidOperationException("An open chain bounds nothing.");

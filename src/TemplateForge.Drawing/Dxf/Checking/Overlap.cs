@@ -6,11 +6,10 @@ namespace TemplateForge.Drawing;
 /// <summary>A stretch along which two segments lie in the same place, within <see cref="DxfCheck.Same"/>.</summary>
 /// <param name="From">Where it begins, on the second.</param>
 /// <param name="To">Where it ends.</param>
+/// <param name="Length">How long it is along the second, in mm.</param>
 /// <param name="IsWhole">Whether it is all of both.</param>
-internal readonly record struct Overlap(Point From, Point To, bool IsWhole)
+internal readonly record struct Overlap(Point From, Point To, double Length, bool IsWhole)
 {
-    public double Length => From.DistanceTo(To);
-
     public static bool TryFind(Segment first, Segment second, out Overlap overlap)
     {
         overlap = default;
@@ -22,10 +21,10 @@ internal readonly record struct Overlap(Point From, Point To, bool IsWhole)
             if (first.DistanceTo(end) <= DxfCheck.Same) common.Add(end);
         if (common.Count < 2) return false;
         var (from, to) = common.SelectMany(a => common.Select(b => (a, b))).MaxBy(p => p.a.DistanceTo(p.b));
-        if (from.DistanceTo(to) <= DxfCheck.Same) return false;
+        if (from.DistanceTo(to) <= 2 * DxfCheck.Same) return false;
         if (!LiesOn(first, second, from, to)) return false;
         var isWhole = Ends(first, from, to) && Ends(second, from, to);
-        overlap = new(from, to, isWhole);
+        overlap = new(from, to, Math.Abs(ShareOf(second, to) - ShareOf(second, from)) * second.Length, isWhole);
         return true;
     }
 

@@ -6,11 +6,11 @@ namespace TemplateForge.Drawing;
 /// <summary>Somebody's DXF as lines and arcs, in mm, seen from above.</summary>
 /// <param name="Release">As the file names it, AC1009 for R12; empty where it does not.</param>
 /// <param name="Unit">In which its numbers were taken.</param>
-/// <param name="UnitIsStated">Whether the file says so itself.</param>
+/// <param name="StatedUnit">What the file itself says that its unit is; empty where it does not.</param>
 /// <param name="Strokes">What is drawn, in the order of the file.</param>
 /// <param name="Findings">What was met on reading that a table might choke on.</param>
 public sealed record DxfContents(
-    string Release, DxfUnit Unit, bool UnitIsStated, ImmutableArray<DxfStroke> Strokes, ImmutableArray<DxfFinding> Findings);
+    string Release, DxfUnit Unit, string StatedUnit, ImmutableArray<DxfStroke> Strokes, ImmutableArray<DxfFinding> Findings);
 
 /// <summary>One entity as a run of lines and arcs.</summary>
 /// <param name="Layer">The layer that it lies on.</param>
@@ -19,6 +19,9 @@ public sealed record DxfContents(
 /// <param name="Segments">Its lines and arcs, one at least.</param>
 public sealed record DxfStroke(string Layer, string Entity, int Line, ImmutableArray<Segment> Segments)
 {
+    /// <summary>Whether nobody sees it: its layer is off or frozen, or it is marked invisible itself.</summary>
+    public bool IsHidden { get; init; }
+
     public Point Start => Segments[0].Start;
     public Point End => Segments[^1].End;
     public bool IsClosed => Segments.Length > 1 && Start.DistanceTo(End) <= Tolerance.Merge;
@@ -37,12 +40,21 @@ public enum DxfFindingKind
 {
     NoUnit,
     UnitContradicted,
+    UnusualUnit,
+    UnitOverruled,
+    UnitConverted,
+    ReleaseWritten,
+    LayerRenamed,
     CutShort,
+    Empty,
+    TooWide,
     HiddenLayer,
     OnPaper,
     Unreadable,
+    TooFar,
     NotCut,
     NotFlat,
+    FromBelow,
     Block,
     LostBlock,
     Spline,

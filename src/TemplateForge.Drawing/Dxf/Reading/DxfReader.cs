@@ -16,33 +16,38 @@ public static class DxfReader
 
     /// <summary>Reads the strokes of a file's model space.</summary>
     /// <param name="file">The whole file.</param>
-    /// <param name="unstated">The unit where the file states none.</param>
+    /// <param name="asked">The unit, where the file states none or whatever it states.</param>
     /// <param name="fit">How far, in mm, arcs may stray from a curve that is none.</param>
     /// <param name="contents">What was read.</param>
     /// <param name="fault">Why nothing could be, on false.</param>
-    public static bool TryRead(ReadOnlySpan<byte> file, DxfUnit unstated, double fit, [MaybeNullWhen(false)] out DxfContents contents, out DxfFault fault)
+    public static bool TryRead(ReadOnlySpan<byte> file, AskedUnit asked, double fit, [MaybeNullWhen(false)] out DxfContents contents, out DxfFault fault)
     {
         contents = null;
         if (!DxfSections.TryRead(file, out var sections, out fault)) return false;
         var findings = new List<DxfFinding>();
         if (!sections.IsWhole) findings.Add(new(DxfFindingKind.CutShort, "", 0, Point.Origin, 0, ""));
-        var isStated = TryUnit(sections, findings, out var stated);
-        var unit = isStated ? stated : unstated;
+        var stated = StatedUnit(sections, findings);
+        var isOverruled = asked.Overrules && stated is not null && stated != asked.Unit;
+        if (isOverruled) findings.Add(new(DxfFindingKind.UnitOverruled, "", LineOfUnit(sections), Point.Origin, 0, stated!.Name));
+        else if (stated is not null && stated != DxfUnit.Millimetre && stated != DxfUnit.Inch)
+            findings.Add(new(DxfFindingKind.UnusualUnit, "", LineOfUnit(sections), Point.Origin, 0, stated.Name));
+        var unit = stated is null || isOverruled ? asked.Unit : stated;
         var drawing = new DxfWalk(sections, new(fit), findings);
         drawing.Draw(sections.Entities, Frame3.Scaled(unit.Millimetres, unit.Millimetres, unit.Millimetres));
-        foreach (var layer in drawing.Strokes.Select(s => s.Layer).Distinct().Where(l => IsHidden(sections, l)))
+        foreach (var layer in drawing.Strokes.Where(s => s.IsHidden).GroupBy(s => s.Layer, StringComparer.OrdinalIgnoreCase))
         {
-            var first = drawing.Strokes.First(s => s.Layer == layer);
-            findings.Add(new(DxfFindingKind.HiddenLayer, layer, first.Line, first.Start, 0, ""));
+            var first = layer.First();
+            findings.Add(new(DxfFindingKind.HiddenLayer, layer.Key, first.Line, first.Start, 0, layer.Count().ToString(CultureInfo.InvariantCulture)));
         }
         contents = new(
-            sections.Variables.TryGetValue("$ACADVER", out var release) ? release.Value : "", unit, isStated, [.. drawing.Strokes], [.. findings]);
+            sections.Variables.TryGetValue("$ACADVER", out var release) ? release.Value : "", unit, stated?.Name ?? "", [.. drawing.Strokes], [.. findings]);
         return true;
     }
 
-    private static bool TryUnit(DxfSections sections, List<DxfFinding> findings, out DxfUnit unit)
+    private static int LineOfUnit(DxfSections sections) => sections.Variables.TryGetValue("$INSUNITS", out var number) ? number.Line : 0;
+
+    private static DxfUnit? StatedUnit(DxfSections sections, List<DxfFinding> findings)
     {
-        unit = DxfUnit.Millimetre;
         var found = sections.Variables.TryGetValue("$INSUNITS", out var number);
         var known = DxfUnit.All.FirstOrDefault(u => found
             ? u.Number.ToString(CultureInfo.InvariantCulture) == number.Value
@@ -50,17 +55,11 @@ public static class DxfReader
         if (known is null)
         {
             findings.Add(new(DxfFindingKind.NoUnit, "", found ? number.Line : 0, Point.Origin, 0, found ? number.Value : ""));
-            return false;
+            return null;
         }
-        unit = known;
         // The header's other word on it: 0 for inches and their kin, 1 for metric.
-        var isImperial = known.Name is "in" or "ft" or "yd" or "thou" or "µin";
-        if (sections.Variables.TryGetValue("$MEASUREMENT", out var system) && system.Value == (isImperial ? "1" : "0"))
+        if (sections.Variables.TryGetValue("$MEASUREMENT", out var system) && system.Value == (known.IsImperial ? "1" : "0"))
             findings.Add(new(DxfFindingKind.UnitContradicted, "", system.Line, Point.Origin, 0, known.Name));
-        return true;
+        return known;
     }
-
-    // A layer that is off has a negative colour, one that is frozen the first bit of its flags.
-    private static bool IsHidden(DxfSections sections, string layer) =>
-        sections.Layers.TryGetValue(layer, out var entry) && (entry.Whole(62, 7) < 0 || (entry.Whole(70, 0) & 1) != 0);
 }

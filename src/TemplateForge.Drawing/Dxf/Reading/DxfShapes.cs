@@ -29,9 +29,32 @@ internal sealed class DxfShapes(double fit)
     /// <summary>Where an entity begins, and whether it lies level, so that from above it is seen at its true size.</summary>
     public static (Spot At, bool IsFlat) Where(DxfEntity entity, Frame3 frame)
     {
+        var spots = Spots(entity, frame);
+        if (spots.IsEmpty) return (OwnFrame(entity, frame).Origin, true);
+        return (spots.All(s => s.IsFinite) ? spots[0] : new(double.NaN, 0, 0), spots.All(s => Math.Abs(s.Z - spots[0].Z) <= Level));
+    }
+
+    /// <summary>Whether it lies so far off that lengths are no longer what they say.</summary>
+    public static bool IsTooFar(DxfEntity entity, Frame3 frame) => Spots(entity, frame).Any(s => s.Length > Furthest);
+
+    /// <summary>Whether its own plane is seen from its back, so that a reader that does not know of planes has its mirror image.</summary>
+    public static bool IsFromBelow(DxfRecord record) =>
+        record.Name is "ARC" or "CIRCLE" or "LWPOLYLINE" or "POLYLINE" && Frame3.Of(record.Extrusion).Mirrors;
+
+    /// <summary>Where a polyline has a vertex once more: a stretch without length.</summary>
+    public static ImmutableArray<Point> Repeated(DxfEntity entity, Frame3 frame)
+    {
+        if (entity.Record.Name is not ("LWPOLYLINE" or "POLYLINE")) return [];
+        var own = OwnFrame(entity, frame);
+        var at = Vertices(entity).Select(v => own.Place(v.At).Flat).ToArray();
+        return [.. at.Zip(IsClosed(entity.Record) ? at.Skip(1).Append(at[0]) : at.Skip(1)).Where(p => p.First.DistanceTo(p.Second) <= Tolerance.Merge).Select(p => p.First)];
+    }
+
+    private static ImmutableArray<Spot> Spots(DxfEntity entity, Frame3 frame)
+    {
         var record = entity.Record;
         var own = OwnFrame(entity, frame);
-        ImmutableArray<Spot> spots = record.Name switch
+        return record.Name switch
         {
             "LINE" => [own.Place(record.At(10)), own.Place(record.At(11))],
             "POLYLINE" => [.. entity.Vertices.Select(v => own.Place(v.At(10)))],
@@ -40,8 +63,6 @@ internal sealed class DxfShapes(double fit)
             "ELLIPSE" => [own.Place(record.At(10)), own.Place(record.At(10) + record.At(11)), own.Place(record.At(10) + MinorAxis(record))],
             _ => [own.Place(record.At(10)), own.Place(record.At(10)) + own.AlongX, own.Place(record.At(10)) + own.AlongY],
         };
-        if (spots.IsEmpty) return (own.Origin, true);
-        return (spots.All(s => s.Length <= Furthest) ? spots[0] : new(double.NaN, 0, 0), spots.All(s => Math.Abs(s.Z - spots[0].Z) <= Level));
     }
 
     /// <summary>False where its numbers make no shape; nothing where it has no length.</summary>
@@ -80,17 +101,21 @@ internal sealed class DxfShapes(double fit)
                 return record.Number(40, double.NaN) > 0;
             case "SPLINE":
                 return TrySpline(own, record, out segments);
-            case "LWPOLYLINE":
-                segments = Polyline(own, LightVertices(record), (record.Whole(70, 0) & Closed) != 0);
-                return true;
-            case "POLYLINE":
-                var isSpline = (record.Whole(70, 0) & SplineFit) != 0;
-                var vertices = entity.Vertices.Where(v => !isSpline || (v.Whole(70, 0) & FrameOfSpline) == 0).Select(v => (v.At(10), v.Number(42, 0)));
-                segments = Polyline(own, [.. vertices], (record.Whole(70, 0) & Closed) != 0);
+            case "LWPOLYLINE" or "POLYLINE":
+                segments = Polyline(own, Vertices(entity), IsClosed(record));
                 return true;
             default:
                 return false;
         }
+    }
+
+    private static bool IsClosed(DxfRecord polyline) => (polyline.Whole(70, 0) & Closed) != 0;
+
+    private static ImmutableArray<(Spot At, double Bulge)> Vertices(DxfEntity entity)
+    {
+        if (entity.Record.Name == "LWPOLYLINE") return LightVertices(entity.Record);
+        var isSpline = (entity.Record.Whole(70, 0) & SplineFit) != 0;
+        return [.. entity.Vertices.Where(v => !isSpline || (v.Whole(70, 0) & FrameOfSpline) == 0).Select(v => (v.At(10), v.Number(42, 0)))];
     }
 
     // LINE, ELLIPSE, SPLINE and polylines in space have coordinates of the world; all others those of their own plane.

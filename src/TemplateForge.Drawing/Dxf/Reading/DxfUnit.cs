@@ -11,6 +11,9 @@ public sealed record DxfUnit(string Name, int Number, double Millimetres)
     public static DxfUnit Millimetre { get; } = new("mm", 4, 1);
     public static DxfUnit Inch { get; } = new("in", 1, 25.4);
 
+    /// <summary>Whether it is an inch or a multiple or part of one, against metric.</summary>
+    public bool IsImperial => Name is "in" or "ft" or "yd" or "thou" or "µin";
+
     /// <summary>The units that a drawing of a part may be in, as the format numbers them.</summary>
     public static ImmutableArray<DxfUnit> All { get; } =
     [

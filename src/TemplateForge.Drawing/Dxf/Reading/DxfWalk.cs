@@ -13,6 +13,7 @@ internal sealed class DxfWalk(DxfSections sections, DxfShapes shapes, List<DxfFi
 
     private readonly HashSet<string> inside = new(StringComparer.OrdinalIgnoreCase);
     private string onLayer = "0";
+    private bool isOutOfSight;
 
     public List<DxfStroke> Strokes { get; } = [];
 
@@ -31,24 +32,39 @@ internal sealed class DxfWalk(DxfSections sections, DxfShapes shapes, List<DxfFi
     private void Draw(DxfEntity entity, Frame3 frame)
     {
         var record = entity.Record;
+        var isHidden = isOutOfSight || IsHidden(record);
         if (!DxfShapes.IsDrawn(entity))
         {
-            Find(DxfFindingKind.NotCut, record, frame.Place(record.At(10)).Flat);
+            if (!isHidden) Find(DxfFindingKind.NotCut, record, frame.Place(record.At(10)).Flat);
             return;
         }
         var (at, isFlat) = DxfShapes.Where(entity, frame);
-        if (!at.IsFinite)
-        {
-            Find(DxfFindingKind.Unreadable, record, Point.Origin);
-            return;
-        }
-        if (!isFlat) Find(DxfFindingKind.NotFlat, record, at.Flat);
-        if (record.Name == "SPLINE") Find(DxfFindingKind.Spline, record, at.Flat);
-        if (record.Name == "ELLIPSE") Find(DxfFindingKind.Ellipse, record, at.Flat);
-        if (!shapes.TrySegments(entity, frame, out var segments)) Find(DxfFindingKind.Unreadable, record, at.Flat);
-        else if (segments.IsEmpty) Find(DxfFindingKind.ZeroLength, record, at.Flat);
-        else Strokes.Add(new(LayerOf(record), record.Name, record.Line, segments));
+        ImmutableArray<Segment> segments = [];
+        if (!at.IsFinite) Find(DxfFindingKind.Unreadable, record, Point.Origin);
+        else if (DxfShapes.IsTooFar(entity, frame)) Find(DxfFindingKind.TooFar, record, at.Flat);
+        else if (!shapes.TrySegments(entity, frame, out segments)) Find(DxfFindingKind.Unreadable, record, at.Flat);
+        else if (segments.IsEmpty && !isHidden) Find(DxfFindingKind.ZeroLength, record, at.Flat);
+        if (segments.IsEmpty) return;
+        Strokes.Add(new(LayerOf(record), record.Name, record.Line, segments) { IsHidden = isHidden });
+        if (!isHidden) FindIn(entity, frame, at.Flat, isFlat);
     }
+
+    private void FindIn(DxfEntity entity, Frame3 frame, Point at, bool isFlat)
+    {
+        var record = entity.Record;
+        if (!isFlat) Find(DxfFindingKind.NotFlat, record, at);
+        if (DxfShapes.IsFromBelow(record)) Find(DxfFindingKind.FromBelow, record, at);
+        if (record.Name == "SPLINE") Find(DxfFindingKind.Spline, record, at);
+        if (record.Name == "ELLIPSE") Find(DxfFindingKind.Ellipse, record, at);
+        if (DxfShapes.Repeated(entity, frame) is [var first, ..] repeated)
+            Find(DxfFindingKind.ZeroLength, record, first, repeated.Length == 1 ? $"{record.Name}, a vertex twice," : $"{record.Name}, {repeated.Length} vertices twice,");
+    }
+
+    // A layer that is off has a negative colour, one that is frozen the first bit of its flags; an entity may be invisible itself.
+    private bool IsHidden(DxfRecord record) =>
+        record.Whole(60, 0) == 1 || (sections.Layers.TryGetValue(LayerOf(record), out var entry) && (entry.Whole(62, 7) < 0 || IsFrozen(entry)));
+
+    private static bool IsFrozen(DxfRecord layer) => (layer.Whole(70, 0) & 1) != 0;
 
     // Rows and columns stand apart in the block's turned directions, unscaled.
     private void Insert(DxfRecord insert, Frame3 frame)
@@ -61,9 +77,11 @@ internal sealed class DxfWalk(DxfSections sections, DxfShapes shapes, List<DxfFi
             Find(DxfFindingKind.LostBlock, insert, at.IsFinite ? at.Flat : Point.Origin, name);
             return;
         }
-        Find(DxfFindingKind.Block, insert, at.Flat, name);
-        var outer = onLayer;
+        var outer = (onLayer, isOutOfSight);
         onLayer = LayerOf(insert);
+        // A frozen layer takes all of a block out of sight, one that is off only what lies on layer 0 in it.
+        isOutOfSight |= insert.Whole(60, 0) == 1 || (sections.Layers.TryGetValue(onLayer, out var entry) && IsFrozen(entry));
+        if (!isOutOfSight) Find(DxfFindingKind.Block, insert, at.Flat, name);
         var turned = Frame3.Turned(Angle.FromDegrees(insert.Number(50, 0))).Then(Frame3.Moved(insert.At(10))).Then(own);
         var scaled = Frame3.Moved(block.Base * -1).Then(Frame3.Scaled(insert.Number(41, 1), insert.Number(42, 1), insert.Number(43, 1)));
         var (columns, rows) = (Math.Clamp(insert.Whole(70, 1), 1, 1000), Math.Clamp(insert.Whole(71, 1), 1, 1000));
@@ -72,7 +90,7 @@ internal sealed class DxfWalk(DxfSections sections, DxfShapes shapes, List<DxfFi
             for (var column = 0; column < columns && Strokes.Count < MostStrokes; column++)
                 Draw(block.Entities, scaled.Then(Frame3.Moved(new(column * insert.Number(44, 0), row * insert.Number(45, 0), 0))).Then(turned));
         }
-        onLayer = outer;
+        (onLayer, isOutOfSight) = outer;
         inside.Remove(name);
     }
 

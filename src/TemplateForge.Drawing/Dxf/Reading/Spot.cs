@@ -17,6 +17,9 @@ internal readonly record struct Spot(double X, double Y, double Z)
     public static Spot operator -(Spot a, Spot b) => new(a.X - b.X, a.Y - b.Y, a.Z - b.Z);
     public static Spot operator *(Spot a, double by) => new(a.X * by, a.Y * by, a.Z * by);
 
+    // What the compiler would write holds Unit, which holds Unit, and so on.
+    public override string ToString() => FormattableString.Invariant($"({X}, {Y}, {Z})");
+
     public Spot Cross(Spot other) => new(Y * other.Z - Z * other.Y, Z * other.X - X * other.Z, X * other.Y - Y * other.X);
 }
 

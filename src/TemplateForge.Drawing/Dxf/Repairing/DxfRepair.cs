@@ -1,29 +1,61 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using TemplateForge.Geometry;
 
 namespace TemplateForge.Drawing;
 
 /// <summary>A DXF that a table takes, from one that it would choke on.</summary>
-/// <param name="Drawing">Lines and arcs in mm, a layer for each of the file's, inner cuts before outer ones.</param>
-/// <param name="Mended">What was changed, and where. What could not be is found by a check of what is written.</param>
-public sealed record DxfRepair(LineDrawing Drawing, ImmutableArray<DxfFinding> Mended)
+/// <param name="Drawing">Lines and arcs in mm, a layer for each of the file's, inner cuts before outer ones; what is not cut as it was.</param>
+/// <param name="TakenAs">The unit in which the numbers of the file were taken.</param>
+/// <param name="Purposes">What the layers of the drawing are for.</param>
+/// <param name="Mended">What was changed, and where.</param>
+/// <param name="Lost">What is in the file and could not be read, so that it is missing. What else could not be mended is found by a check of what is written.</param>
+public sealed record DxfRepair(
+    LineDrawing Drawing, DxfUnit TakenAs, DxfPurposes Purposes, ImmutableArray<DxfFinding> Mended, ImmutableArray<DxfFinding> Lost)
 {
     /// <summary>Gaps up to this are closed if nothing else is said, in mm.</summary>
     public const double UsualGap = 0.2;
 
     /// <param name="contents">What was read, its curves as few arcs.</param>
-    /// <param name="widestGap">Gaps up to this, in mm, are closed: either end moves half of it.</param>
-    public static DxfRepair Of(DxfContents contents, double widestGap)
+    /// <param name="purposes">What its layers are for.</param>
+    /// <param name="widestGap">Gaps up to this, in mm, are closed.</param>
+    /// <param name="format">How the drawing is going to be written.</param>
+    public static DxfRepair Of(DxfContents contents, DxfPurposes purposes, double widestGap, DxfFormat format)
     {
-        var mended = new List<DxfFinding>(contents.Findings.Where(f =>
-            f.Kind is DxfFindingKind.Block or DxfFindingKind.Spline or DxfFindingKind.Ellipse or DxfFindingKind.ZeroLength or DxfFindingKind.NoUnit
-                or DxfFindingKind.UnitContradicted or DxfFindingKind.NotCut or DxfFindingKind.OnPaper or DxfFindingKind.NotFlat or DxfFindingKind.CutShort or DxfFindingKind.HiddenLayer));
-        var once = Doubles.LeftOut(contents.Strokes, mended);
-        var chains = GapClosing.Of(DxfChain.Of(once), widestGap, mended);
-        var round = chains.Select(c => Rounded(c, mended)).ToList();
-        var layers = round.GroupBy(c => LayerName(c.Layer), StringComparer.Ordinal)
-            .Select(g => new Layer(g.Key, Pen.Solid(0.25, Colour.Black), [.. g.OrderBy(c => c.IsClosed ? 1 : 0).ThenBy(Size).Select(Stroke)]));
-        return new(new([.. layers]), [.. mended]);
+        var seen = contents.Strokes.Where(s => !s.IsHidden).ToList();
+        var names = LayerNames.Of(seen.Select(s => s.Layer), format.Release);
+        List<DxfFinding> mended = [.. Written(contents, names, format), .. contents.Findings.Where(f => !IsLoss(f) && DxfCheck.Concerns(f, purposes))];
+        var chains = Mend(DxfCheck.CutOf(contents, purposes), purposes, widestGap, mended);
+        var marks = DxfChain.EachAlone(seen.Where(s => !purposes.IsCut(s.Layer)));
+        var layers = chains.Concat(marks).GroupBy(c => names[c.Layer], StringComparer.Ordinal)
+            .Select(g => new Layer(g.Key, Pen.Solid(0.25, Colour.Black), [.. g.Select(Stroke)]));
+        return new(new([.. layers]), contents.Unit, purposes.Renamed(names), [.. mended], [.. contents.Findings.Where(IsLoss)]);
+    }
+
+    private static bool IsLoss(DxfFinding finding) =>
+        finding.Kind is DxfFindingKind.CutShort or DxfFindingKind.Unreadable or DxfFindingKind.TooFar or DxfFindingKind.LostBlock;
+
+    // What is written differs in these from what was there, whatever else is mended.
+    private static IEnumerable<DxfFinding> Written(DxfContents contents, ImmutableDictionary<string, string> names, DxfFormat format)
+    {
+        if (contents.Unit != format.Unit) yield return At(DxfFindingKind.UnitConverted, "", Factor(contents.Unit, format.Unit));
+        var release = format.Release == DxfRelease.R12 ? "AC1009" : "AC1015";
+        if (contents.Release != release) yield return At(DxfFindingKind.ReleaseWritten, "", $"{contents.Release} {release}");
+        foreach (var (layer, name) in names.Where(n => n.Key != n.Value).OrderBy(n => n.Key, StringComparer.Ordinal))
+            yield return At(DxfFindingKind.LayerRenamed, layer, name);
+
+        static DxfFinding At(DxfFindingKind kind, string layer, string detail) => new(kind, layer, 0, Point.Origin, 0, detail);
+    }
+
+    private static string Factor(DxfUnit from, DxfUnit to) =>
+        string.Create(CultureInfo.InvariantCulture, $"{from.Name} to {to.Name}: each number times {from.Millimetres / to.Millimetres:0.######}");
+
+    private static IEnumerable<DxfChain> Mend(ImmutableArray<DxfStroke> strokes, DxfPurposes purposes, double widestGap, List<DxfFinding> mended)
+    {
+        // The order of courses is that of cutting, and their ends are where the torch is lit and put out.
+        if (purposes.AreCourses) return [.. DxfChain.EachAlone(Doubles.LeftOutWhole(strokes, mended)).Select(c => Rounded(c, mended))];
+        var chains = GapClosing.Of(DxfChain.Of(Doubles.LeftOut(strokes, mended)), widestGap, mended);
+        return [.. chains.Select(c => Rounded(c, mended)).OrderBy(c => c.IsClosed ? 1 : 0).ThenBy(Size)];
     }
 
     private static DxfChain Rounded(DxfChain chain, List<DxfFinding> mended)
@@ -47,10 +79,4 @@ public sealed record DxfRepair(LineDrawing Drawing, ImmutableArray<DxfFinding> M
     private static double Size(DxfChain chain) => chain.IsClosed ? chain.ToContour().Area : chain.Length;
 
     private static Mark Stroke(DxfChain chain) => chain.IsClosed ? new ClosedStroke(chain.ToContour()) : new OpenStroke(new(chain.Segments));
-
-    private static string LayerName(string layer)
-    {
-        var name = new string([.. layer.ToUpperInvariant().Select(c => char.IsAsciiLetterUpper(c) || char.IsAsciiDigit(c) ? c : '-')]);
-        return name is "" or "0" ? "LAYER-0" : name.Length > 200 ? name[..200] : name;
-    }
 }

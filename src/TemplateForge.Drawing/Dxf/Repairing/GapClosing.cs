@@ -18,27 +18,26 @@ internal static class GapClosing
             if (one == other)
             {
                 open.RemoveAt(one);
-                closed.Add(Joined(first.Segments, first.Segments) is var ring ? first with { Segments = ring, IsClosed = true } : first);
+                closed.Add(first with { Segments = Closed(first.Segments), IsClosed = true });
                 continue;
             }
             var second = open[other];
             open.RemoveAt(Math.Max(one, other));
-            open[Math.Min(one, other)] = first with { Segments = [.. WithEnd(first.Segments, Middle(first.End, second.Start)), .. WithStart(second.Segments, Middle(first.End, second.Start))] };
+            var corner = Corner.Between(first.Segments[^1], second.Segments[0]);
+            open[Math.Min(one, other)] = first with { Segments = [.. WithEnd(first.Segments, corner), .. WithStart(second.Segments, corner)] };
         }
         return [.. open, .. closed];
     }
 
-    private static Point Middle(Point a, Point b) => a.MidpointTo(b);
-
-    private static ImmutableArray<Segment> Joined(ImmutableArray<Segment> run, ImmutableArray<Segment> same)
+    private static ImmutableArray<Segment> Closed(ImmutableArray<Segment> run)
     {
-        var middle = Middle(run[^1].End, same[0].Start);
-        return WithEnd(WithStart(run, middle), middle);
+        var corner = Corner.Between(run[^1], run[0]);
+        return WithEnd(WithStart(run, corner), corner);
     }
 
-    private static ImmutableArray<Segment> WithStart(ImmutableArray<Segment> run, Point start) => run.SetItem(0, Segment.Arc(start, run[0].End, run[0].Bulge));
+    private static ImmutableArray<Segment> WithStart(ImmutableArray<Segment> run, Point start) => run.SetItem(0, Corner.WithStart(run[0], start));
 
-    private static ImmutableArray<Segment> WithEnd(ImmutableArray<Segment> run, Point end) => run.SetItem(run.Length - 1, Segment.Arc(run[^1].Start, end, run[^1].Bulge));
+    private static ImmutableArray<Segment> WithEnd(ImmutableArray<Segment> run, Point end) => run.SetItem(run.Length - 1, Corner.WithEnd(run[^1], end));
 
     // Of two chains of a layer one is turned round so that the end of the first is to meet the start of the second.
     private static bool TryNearest(List<DxfChain> open, double widest, out int one, out int other, out double gap)

@@ -101,14 +101,14 @@ public class DxfReaderTests
     public void A_stated_unit_becomes_millimetres(string number, double length)
     {
         var contents = Read(File(Line(0, 0, 1, 0), header: $"9\n$INSUNITS\n70\n{number}\n"));
-        Assert.True(contents.UnitIsStated);
+        Assert.NotEmpty(contents.StatedUnit);
         Assert.Equal(length, contents.Strokes[0].Segments[0].Length, Near);
     }
 
     [Fact]
     public void A_file_without_a_unit_takes_that_which_somebody_names_and_is_told_of()
     {
-        Assert.True(DxfReader.TryRead(File(Line(0, 0, 1, 0), header: ""), DxfUnit.Inch, DxfReader.Exact, out var contents, out _));
+        Assert.True(DxfReader.TryRead(File(Line(0, 0, 1, 0), header: ""), new(DxfUnit.Inch, Overrules: false), DxfReader.Exact, out var contents, out _));
         Assert.Equal(25.4, contents.Strokes[0].Segments[0].Length, Near);
         Assert.Contains(contents.Findings, f => f.Kind == DxfFindingKind.NoUnit);
     }
@@ -131,6 +131,52 @@ public class DxfReaderTests
     }
 
     [Fact]
+    public void A_frozen_layer_takes_a_block_out_of_sight_and_one_that_is_off_only_what_lies_on_layer_0_in_it()
+    {
+        var tables = Entity("LAYER", (2, "OFF"), (70, 0), (62, -7)) + Entity("LAYER", (2, "COLD"), (70, 1), (62, 7));
+        var blocks = Entity("BLOCK", (2, "A")) + Line(0, 0, 1, 0, "CUT") + Line(0, 1, 1, 1, "0") + Pair(0, "ENDBLK");
+        var strokes = Read(File(Entity("INSERT", (8, "OFF"), (2, "A")) + Entity("INSERT", (8, "COLD"), (2, "A")), tables: tables, blocks: blocks)).Strokes;
+        Assert.Equal([("CUT", false), ("OFF", true), ("CUT", true), ("COLD", true)], strokes.Select(s => (s.Layer, s.IsHidden)));
+    }
+
+    [Fact]
+    public void An_entity_that_is_marked_invisible_is_hidden_and_a_block_with_all_that_is_in_it()
+    {
+        var blocks = Entity("BLOCK", (2, "A")) + Line(0, 0, 1, 0, "CUT") + Pair(0, "ENDBLK");
+        Assert.All(Read(File(Entity("CIRCLE", (60, 1), (40, 5)) + Entity("INSERT", (2, "A"), (60, 1)), blocks: blocks)).Strokes, s => Assert.True(s.IsHidden));
+    }
+
+    [Fact]
+    public void What_is_seen_from_its_back_is_told_of() =>
+        Assert.Equal(DxfFindingKind.FromBelow, Assert.Single(Read(File(Entity("CIRCLE", (10, -20), (20, 30), (40, 25), (230, -1), (210, 0), (220, 0)))).Findings).Kind);
+
+    [Fact]
+    public void What_lies_too_far_off_is_told_with_where_it_is()
+    {
+        var found = Assert.Single(Read(File(Line(1e7, 1e7, 1e7 + 100, 1e7))).Findings);
+        Assert.Equal((DxfFindingKind.TooFar, new Point(1e7, 1e7)), (found.Kind, found.At));
+    }
+
+    // The names and numbers of $INSUNITS are the format's: 5 cm, 6 m; from memory, ezdxf.units agrees.
+    [Theory]
+    [InlineData(1, false)]
+    [InlineData(4, false)]
+    [InlineData(2, true)]
+    [InlineData(5, true)]
+    [InlineData(6, true)]
+    public void Neither_mm_nor_inches_is_told_of(int number, bool isTold) =>
+        Assert.Equal(isTold, Read(File(Line(0, 0, 1, 0), header: $"9\n$INSUNITS\n70\n{number}\n")).Findings.Any(f => f.Kind == DxfFindingKind.UnusualUnit));
+
+    [Fact]
+    public void Who_overrules_the_unit_that_is_stated_is_told_so()
+    {
+        Assert.True(DxfReader.TryRead(File(Line(0, 0, 1, 0), header: "9\n$INSUNITS\n70\n6\n"), new(DxfUnit.Inch, Overrules: true), DxfReader.Exact, out var contents, out _));
+        Assert.Equal(25.4, contents.Strokes[0].Segments[0].Length, Near);
+        var told = Assert.Single(contents.Findings);
+        Assert.Equal((DxfFindingKind.UnitOverruled, "m", 8), (told.Kind, told.Detail, told.Line));
+    }
+
+    [Fact]
     public void What_leans_is_told_of() =>
         Assert.Contains(Read(File(Entity("LINE", (10, 0), (20, 0), (30, 0), (11, 10), (21, 0), (31, 3)))).Findings, f => f.Kind == DxfFindingKind.NotFlat);
 
@@ -140,7 +186,7 @@ public class DxfReaderTests
     [InlineData("", 1)]
     public void What_is_no_DXF_is_refused_with_the_line(string text, int line)
     {
-        Assert.False(DxfReader.TryRead(Encoding.UTF8.GetBytes(text), DxfUnit.Millimetre, DxfReader.Exact, out _, out var fault));
+        Assert.False(DxfReader.TryRead(Encoding.UTF8.GetBytes(text), AskedUnit.None, DxfReader.Exact, out _, out var fault));
         Assert.Equal(line, fault.Line);
         Assert.NotEmpty(fault.Remedy);
     }
@@ -163,9 +209,9 @@ public class DxfReaderTests
                 if (random.Next(3) == 0) lines.RemoveAt(at);
                 else lines[at] = random.Next(4) switch { 0 => "-1", 1 => "1e308", 2 => "NaN", _ => lines[random.Next(lines.Count)] };
             }
-            if (!DxfReader.TryRead(Encoding.UTF8.GetBytes(string.Join('\n', lines)), DxfUnit.Millimetre, fit: 0.01, out var contents, out var fault))
+            if (!DxfReader.TryRead(Encoding.UTF8.GetBytes(string.Join('\n', lines)), AskedUnit.None, fit: 0.01, out var contents, out var fault))
                 Assert.InRange(fault.Line, 1, lines.Count);
-            else Assert.NotNull(DxfRepair.Of(contents, DxfRepair.UsualGap));
+            else Assert.NotNull(DxfRepair.Of(contents, DxfPurposes.AllCut, DxfRepair.UsualGap, DxfFormat.Usual));
         }
     }
 }

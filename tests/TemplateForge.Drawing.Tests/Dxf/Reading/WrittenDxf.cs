@@ -15,7 +15,7 @@ internal static class WrittenDxf
 
     public static DxfContents Read(byte[] file)
     {
-        Assert.True(DxfReader.TryRead(file, DxfUnit.Millimetre, DxfReader.Exact, out var contents, out var fault), $"{fault}");
+        Assert.True(DxfReader.TryRead(file, AskedUnit.None, DxfReader.Exact, out var contents, out var fault), $"{fault}");
         return contents;
     }
 
