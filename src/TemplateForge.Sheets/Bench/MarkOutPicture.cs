@@ -50,7 +50,7 @@ internal static class MarkOutPicture
         drawing.TryName(Name(line.FirstName, 3, unit), line.First, -line.Along, 12);
         drawing.TryName(Name(line.SecondName, 3, unit), line.Second, line.Along, 12);
         drawing.TryName(Name("+", 3, unit), Plus(markOut, unit) + line.Side * (8 * unit), line.Side, 12);
-        foreach (var hole in markOut.Holes.Where(h => !h.IsOutline)) drawing.TryName(Name($"h{hole.Number}", Text, unit), hole.Centre, new(1, 0), Reach + hole.Diameter / 2 / unit);
+        foreach (var hole in markOut.Holes.Where(h => !h.IsOutline)) drawing.TryName(Name(HoleNames.Of(hole, piece.Tacks), Text, unit), hole.Centre, new(1, 0), Reach + hole.Diameter / 2 / unit);
         var outwards = Outwards(markOut);
         // Round numbers first: by them the others are counted.
         leftOut = markOut.Points.OrderBy(p => p.Number % 10 == 0 ? 0 : p.Number % 5 == 0 || p.Number == 1 ? 1 : 2)

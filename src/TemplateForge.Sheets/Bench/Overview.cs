@@ -89,7 +89,7 @@ internal sealed record Overview(Modification Modification, Box Frame, double Hei
         [
             .. Section("Warnings", Blocks.Warnings(Column)),
             .. Section("Check by rule before cutting", bench.Checks(Column)),
-            .. Section("Values used: confirm, then tick", [.. Blocks.ValueTables(Column, toConfirm: true).SelectMany(t => FlowItem.Table(t.Columns, t.Rows, Height, Height * 1.2))]),
+            .. Section("Values used: confirm, then tick", Values()),
             .. Section("Material", bench.CutList(Column)),
             .. Section("Cutting", new PlanBlocks(Modification, Height).Summary(Column)),
             .. Section("Parts of the jig", PartList.Of(Modification, Column, Height)),
@@ -100,6 +100,12 @@ internal sealed record Overview(Modification Modification, Box Frame, double Hei
             .. Section("Cautions all the while", [.. work.Others(Modification.Cautions).Select(c => new FlowItem(OneCaution(c), caution))]),
         ];
     }
+
+    private ImmutableArray<FlowItem> Values() =>
+    [
+        new(Blocks.WhoseWords(Column), 0) { StaysWithNext = true },
+        .. Blocks.ValueTables(Column, toConfirm: true).SelectMany(t => FlowItem.Table(t.Columns, t.Rows, Height, Height * 1.2)),
+    ];
 
     private Block OneCaution(Caution caution) => new CoverBlocks(Modification with { Cautions = [caution] }, Height).Cautions(Column, columns: 1);
 
@@ -115,10 +121,12 @@ internal sealed record Overview(Modification Modification, Box Frame, double Hei
 
     private ImmutableArray<FlowItem> Bends()
     {
-        var (columns, rows) = Blocks.BendTable(Column);
+        var table = new BendTable(Modification.Pieces, Height);
+        var (columns, rows) = table.Of(Column);
         return rows.IsEmpty ? [] :
         [
-            .. FlowItem.Table(columns, rows, Height, 0),
+            new(table.Origins(Column), 0) { StaysWithNext = true },
+            .. FlowItem.Table(columns, rows, Height, Height * 0.5),
             new(Block.Text(Wording.PencilOnly, Column, Height), Height * 0.8),
             new(EdgeViews.Of(Modification.Pieces, Column, Height), Height * 0.8),
         ];
