@@ -21,7 +21,7 @@ public class JobSheetTests
         Assert.All(made.Cautions, c => Assert.Contains(c.Text, words, StringComparison.Ordinal));
         Assert.All(made.Values, v => Assert.Contains(v.Label, words, StringComparison.Ordinal));
         Assert.All(made.Pieces.SelectMany(p => p.Checks), c => Assert.Contains(c.Label, words, StringComparison.Ordinal));
-        Assert.Contains("not to scale for measuring", words, StringComparison.Ordinal);
+        Assert.Contains("do not measure on the picture", words, StringComparison.Ordinal);
         Assert.Equal(made.IsDemonstration, printed.Any(p => p.Layer == "DEMONSTRATION"));
         Assert.Equal(!made.HandWasMeasured, words.Contains("NOT MEASURED on this side", StringComparison.Ordinal));
     }

@@ -41,6 +41,17 @@ internal static class MarkOutPicture
         return Block.Empty(width, 0);
     }
 
+    /// <summary>Whether so many places lie so close to others that their marks run together.</summary>
+    /// <param name="markOut">The places.</param>
+    /// <param name="reduction">How many times smaller than the piece the picture is.</param>
+    public static bool IsCrowded(MarkOut markOut, double reduction)
+    {
+        const double apart = 1.2;
+        const double share = 0.25;
+        var close = markOut.Points.Count(p => markOut.Points.Any(o => o != p && o.At.DistanceTo(p.At) < apart * reduction));
+        return close > share * markOut.Points.Length && close > 8;
+    }
+
     private static Block Of(Piece piece, MarkOut markOut, double unit, out int leftOut)
     {
         var lines = Lines(piece, markOut, unit);

@@ -22,6 +22,9 @@ internal sealed record Overview(Modification Modification, Box Frame, double Hei
     /// <summary>A picture over both columns must show things so much larger to be worth the room beside it.</summary>
     private const double WorthTheWidth = 1.7;
 
+    /// <summary>How much of two columns several blocks fill at best.</summary>
+    private const double Filled = 0.85;
+
     private CoverBlocks Blocks { get; } = new(Modification, Height);
 
     private double Column => ColumnFlow.WidthOf(Frame, Between);
@@ -50,7 +53,11 @@ internal sealed record Overview(Modification Modification, Box Frame, double Hei
         const double most = 0.45;
         const double mostBeside = 0.6;
         var above = Above();
-        var isBeside = InColumn.TryFit(Frame.Height * mostBeside, double.PositiveInfinity, Height, out var beside);
+        // Pictures that leave room for the checks on the same page, unless nothing could be told on them.
+        var room = Frame.Height - above.Height - 4 * Height;
+        var checks = new BenchBlocks(Modification, Height, InInches).Checks(Column).Height + 6 * Height;
+        var isBeside = IsBeside(2 * room * Filled - checks, out var beside) || IsBeside(2 * room * Filled, out beside)
+            || InColumn.TryFit(Frame.Height * mostBeside, double.PositiveInfinity, Height, out beside);
         var widest = Modification.Pieces.Select(p => p.Shape.Bounds.Width).DefaultIfEmpty(0).Max();
         if (isBeside && widest / Frame.Width * WorthTheWidth > beside.Reduction) return Beside();
         var across = Picture.Fitting(Modification, Frame.Width, Frame.Height * most, Height, withGuideNames: false, out var wide);
@@ -60,6 +67,9 @@ internal sealed record Overview(Modification Modification, Box Frame, double Hei
         if (!double.IsFinite(across.Height) || (isBeside && wide * WorthTheWidth > beside.Reduction)) return Beside();
         var shown = Block.Stacked(Height, across, Block.Text(Wording.PictureScaleOf(wide), Frame.Width, Height));
         return new([Wide(above, 0), Wide(shown, Height * 2), .. Rest()], wide, AtOneScale: true);
+
+        bool IsBeside(double together, out ColumnPictures.Fit fit) =>
+            InColumn.TryFit(Math.Min(room, Frame.Height * mostBeside), together, Height, out fit) && fit.Reduction <= MostSmaller * InColumn.AsWideAsTheColumn;
 
         OverviewItems Beside() => new([Wide(above, 0), .. Pictures(beside), .. Rest()], beside.Reduction, beside.AtOneScale);
     }
@@ -104,7 +114,7 @@ internal sealed record Overview(Modification Modification, Box Frame, double Hei
     private ImmutableArray<FlowItem> Values() =>
     [
         new(Blocks.WhoseWords(Column), 0) { StaysWithNext = true },
-        .. Blocks.ValueTables(Column, toConfirm: true).SelectMany(t => FlowItem.Table(t.Columns, t.Rows, Height, Height * 1.2)),
+        .. Blocks.ValueTables(Column, toConfirm: true).SelectMany(t => FlowItem.Table(t.Columns, t.Rows, Height, Height * 1.2, "Values used, continued")),
     ];
 
     private Block OneCaution(Caution caution) => new CoverBlocks(Modification with { Cautions = [caution] }, Height).Cautions(Column, columns: 1);

@@ -247,6 +247,9 @@ internal sealed partial class PieceDrawing
         while (size > Smallest && !TryPlace(block, size, near, within)) size *= 0.9;
     }
 
+    /// <summary>The same anywhere on the drawing.</summary>
+    public bool TryPlaceOne(IEnumerable<Block> blocks, Point near, double least) => TryPlaceOne(blocks, near, _area, least);
+
     /// <summary>The first of these blocks that finds a place without its smallest letters becoming too small to read.</summary>
     /// <param name="blocks">What says most first.</param>
     /// <param name="near">Where it stands best.</param>

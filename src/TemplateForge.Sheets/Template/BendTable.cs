@@ -35,8 +35,10 @@ internal sealed record BendTable(ImmutableArray<Piece> Pieces, double Height)
         // Columns of figures where they fit; a sentence goes over all of them.
         var areColumns = bends.Concat(places).Sum(c => c.WidthAt(Height)) <= width;
         var (columns, cells) = Column.Table([.. bends, .. areColumns ? places : [Column.OfRest("its line", rows.Select(r => r.Lies.Words))]], width, Height);
+        // A sentence has the whole width.
+        var left = width - columns.Sum(c => c.Width);
         return areColumns
-            ? (columns, [.. rows.Zip(cells, (r, c) => r.Lies.Figures.IsEmpty ? [.. c[..bends.Length], Cell.Words(r.Lies.Words, Height)] : c)])
+            ? (columns.SetItem(columns.Length - 1, (columns[^1].Title, columns[^1].Width + Math.Max(0, left))), [.. rows.Zip(cells, (r, c) => r.Lies.Figures.IsEmpty ? [.. c[..bends.Length], Cell.Words(r.Lies.Words, Height)] : c)])
             : (columns, cells);
 
         static string Angles(IBendOnBlank bend) => bend.Overbend == bend.Bend

@@ -57,31 +57,38 @@ internal sealed record CoverBlocks(Modification Modification, double Height)
     public IEnumerable<(ImmutableArray<(string Title, double Width)> Columns, IEnumerable<ImmutableArray<Cell>> Rows)> ValueTables(double width, bool toConfirm)
     {
         var box = toConfirm ? Height * 3 : 0;
-        var source = WidthOf(Modification.Values.Select(Wording.SourceOf), width * 0.3);
-        var widest = WidthOf(Modification.Values.Select(v => v.Text), width * 0.3) + Height;
-        // Where sizes are ticked off room is short: as wide as makes the tables shortest.
-        if (!toConfirm) return ValueTables(width, box, source, widest);
-        var least = Math.Max(Math.Min(widest, width * 0.18), WidthOf(Modification.Values.SelectMany(v => Wording.WithUnitsKept(v.Text).Split(' ')), width * 0.3) + Height);
-        return Enumerable.Range(0, 6).Select(i => ValueTables(width, box, source, least + (widest - least) * i / 5).ToList())
+        var widest = WidthOf(Modification.Values.Select(v => v.Text), width * MostForValue) + Height;
+        // As wide as makes the tables shortest.
+        var least = Math.Min(widest, WidthOf(Modification.Values.SelectMany(v => Wording.WithUnitsKept(v.Text).Split(' ')), width * 0.3) + Height);
+        return Enumerable.Range(0, 6).Select(i => ValueTables(width, box, least + (widest - least) * i / 5).ToList())
             .MinBy(tables => tables.Sum(t => t.Rows.Sum(r => Table.Row(t.Columns, r, Height).Height)))!;
     }
 
-    private IEnumerable<(ImmutableArray<(string Title, double Width)> Columns, IEnumerable<ImmutableArray<Cell>> Rows)> ValueTables(
-        double width, double box, double source, double value)
+    /// <summary>The most that the values take of the width: they may be sentences.</summary>
+    private const double MostForValue = 0.5;
+
+    // Where nothing of a group was given that is said once, over it.
+    private IEnumerable<(ImmutableArray<(string Title, double Width)> Columns, IEnumerable<ImmutableArray<Cell>> Rows)> ValueTables(double width, double box, double value)
     {
-        return new[] { ValueSource.Measured, ValueSource.Shop }
-            .Select(kind => (Title: kind == ValueSource.Measured ? "measured on this vehicle" : "the shop's choice",
-                Values: Modification.Values.Where(v => v.Source == kind).ToList()))
-            .Where(group => group.Values.Count > 0)
-            .Select(group => (
-                (ImmutableArray<(string, double)>)[("", box), (group.Title, width - box - value - source), ("", value), ("", source)],
-                group.Values.Select(v => (ImmutableArray<Cell>)
+        foreach (var kind in (ValueSource[])[ValueSource.Measured, ValueSource.Shop])
+        {
+            var values = Modification.Values.Where(v => v.Source == kind).ToList();
+            if (values.Count == 0) continue;
+            var title = kind == ValueSource.Measured ? "measured on this vehicle" : "the shop's choice";
+            var areDefaults = values.TrueForAll(v => v.GivenAs.Length == 0);
+            var said = areDefaults ? "all at their DEFAULT" : "";
+            var wide = areDefaults ? Math.Max(value, WidthOf([said], width)) : value;
+            var source = areDefaults ? 0 : WidthOf(values.Select(Wording.SourceOf), width * 0.3);
+            yield return (
+                [("", box), (title, width - box - wide - source), (said, wide), .. areDefaults ? [] : new[] { ("", source) }],
+                values.Select(v => (ImmutableArray<Cell>)
                 [
                     box > 0 && v.Source == ValueSource.Measured ? Cell.TickBox(Height) : Cell.Blank,
                     Cell.Words(v.Label, Height),
-                    Cell.Words(v.Text, Height),
-                    Cell.Words(Wording.SourceOf(v), Height, strong: Wording.IsMissing(v)),
-                ])));
+                    Cell.Words(v.Text, Height, strong: areDefaults && Wording.IsMissing(v)),
+                    .. areDefaults ? [] : new[] { Cell.Words(Wording.SourceOf(v), Height, strong: Wording.IsMissing(v)) },
+                ]));
+        }
     }
 
     private double WidthOf(IEnumerable<string> texts, double most) =>
@@ -114,9 +121,8 @@ internal sealed record CoverBlocks(Modification Modification, double Height)
     public static Block Steps(ImmutableArray<WorkStep> steps, double width, double height)
     {
         var indent = height * 2.8;
-        return Block.Stacked(height * 0.75, steps.Select((step, i) => Block.Beside(0,
-            Block.Text((i + 1).ToString(CultureInfo.InvariantCulture), indent, height),
-            Step(step, width - indent, height))));
+        return Block.Stacked(height * 0.75, steps.Select((step, i) =>
+            Block.Beside(0, WorkBlocks.NumberOf(i + 1, step, indent, height), Step(step, width - indent, height))));
     }
 
     private static Block Step(WorkStep step, double width, double height)
@@ -130,7 +136,7 @@ internal sealed record CoverBlocks(Modification Modification, double Height)
         });
         if (!step.IsHold) return Block.Stacked(height * 0.6, [.. cautions, Block.Text(step.Text, inside, height)]);
         return Block.Stacked(height * 0.7,
-            [.. cautions, Block.Text("HOLD", inside, height * 1.15, strong: true), Block.Text(step.Text, inside, height), Signature(inside, height)])
+            [Block.Text("HOLD", inside, height * 1.15, strong: true), .. cautions, Block.Text(step.Text, inside, height), Signature(inside, height)])
             .AsWideAs(inside).Framed(padding);
     }
 
