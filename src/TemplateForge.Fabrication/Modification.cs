@@ -18,6 +18,9 @@ public sealed record Modification
     /// <summary>Whether the values were measured on a vehicle's panel of this hand, not on its mirror image.</summary>
     public required bool HandWasMeasured { get; init; }
 
+    /// <summary>Whether the pieces are the mirror image of what the profile draws: then left and right in the words of its values are the other hand's.</summary>
+    public bool IsMirrored { get; init; }
+
     public required ImmutableArray<UsedValue> Values { get; init; }
     public required ImmutableArray<Piece> Pieces { get; init; }
     public required ImmutableArray<Caution> Cautions { get; init; }

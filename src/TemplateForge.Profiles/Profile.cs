@@ -94,6 +94,7 @@ public sealed class Profile
             About = About,
             Hand = hand,
             HandWasMeasured = hand == measuredOn,
+            IsMirrored = isMirrored,
             Values = used,
             Pieces =
             [

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using TemplateForge.Drawing;
 using TemplateForge.Fabrication;
+using TemplateForge.Geometry;
 
 namespace TemplateForge.Sheets;
 
@@ -18,8 +19,10 @@ namespace TemplateForge.Sheets;
 public static class JobSheet
 {
     /// <summary>Height of capitals in mm where the overview runs on over several pages, and in the tables behind it.</summary>
-    private const double RunningOn = 2.3;
-    private const double Tables = 2.1;
+    private static readonly ImmutableArray<(double RunningOn, double Tables)> Running = [(2.3, 2.1), (2.2, 2), (2.1, 1.9), (2, 1.8)];
+
+    /// <summary>A last page of which less than this share is used is saved, if smaller letters can.</summary>
+    private const double LittleUsed = 0.2;
 
     /// <summary>Room between two columns in mm.</summary>
     private const double Between = 6;
@@ -38,22 +41,34 @@ public static class JobSheet
         var inInches = withInches || Wording.IsInInches(modification);
         var frame = new SheetFrame(modification, paper);
         var (first, later) = (frame.ContentOf(1), frame.ContentOf(2));
-        ImmutableArray<FlowItem> following =
-        [
-            .. new MarkOutSheets(modification, Tables, later, Between, inInches).Items(),
-            .. new PlanBlocks(modification, Tables).Plans(later.Width, later.Height).Select(b => new FlowItem(b, Tables * 3) { IsWide = true }),
-        ];
         var pictures = new ColumnPictures(modification, ColumnFlow.WidthOf(first, Between));
-        var isOnePage = TryOnePage(size => new(modification, first, size, Between, pictures, inInches), frame, pictures, out var page, out var overview);
-        if (!isOnePage) overview = new Overview(modification, first, RunningOn, Between, pictures, inInches).RunningOn();
-        ImmutableArray<Board> pages = isOnePage
-            ? [page, .. ColumnFlow.Pages(following, sheet => frame.ContentOf(sheet + 1), Between)]
-            : [.. ColumnFlow.Pages([.. overview.Items, .. following], frame.ContentOf, Between)];
+        var isOnePage = TryOnePage(size => new(modification, first, size, Between, pictures, inInches), frame, pictures, out var page, out var onePage);
+        var (pages, overview) = Laid(Running[0]);
+        for (var i = 1; i < Running.Length && pages.Count > 1 && Used(pages[^1], frame.ContentOf(pages.Count)) < LittleUsed; i++)
+        {
+            var (fewer, smaller) = Laid(Running[i]);
+            if (fewer.Count < pages.Count) (pages, overview) = (fewer, smaller);
+        }
         return new(
             modification.Title,
             $"Job sheet: {Wording.ProfileOf(modification)}, {Wording.HandOf(modification)}",
             frame.Pages(pages, overview.Scale));
+
+        (IReadOnlyList<Board> Pages, OverviewItems Overview) Laid((double RunningOn, double Tables) sizes)
+        {
+            ImmutableArray<FlowItem> following =
+            [
+                .. new MarkOutSheets(modification, sizes.Tables, later, Between, inInches).Items(),
+                .. new PlanBlocks(modification, sizes.Tables).Plans(later.Width, later.Height).Select(b => new FlowItem(b, sizes.Tables * 3) { IsWide = true }),
+            ];
+            if (isOnePage) return ([page, .. ColumnFlow.Pages(following, sheet => frame.ContentOf(sheet + 1), Between)], onePage);
+            var runningOn = new Overview(modification, first, sizes.RunningOn, Between, pictures, inInches).RunningOn();
+            return (ColumnFlow.Pages([.. runningOn.Items, .. following], frame.ContentOf, Between), runningOn);
+        }
     }
+
+    // How far down its lowest mark comes, as a share of the height.
+    private static double Used(Board page, Box frame) => (frame.Max.Y - Box.Around(page.Marks.Select(m => m.Bounds)).Min.Y) / frame.Height;
 
     // The largest letters that leave a picture which fills its column well; else those that leave the largest picture.
     private static bool TryOnePage(Func<double, Overview> overview, SheetFrame frame, ColumnPictures pictures, out Board page, out OverviewItems items)

@@ -61,18 +61,13 @@ public sealed record TemplateSheet(Document Document, ImmutableArray<Laying> Lay
             blocks.Section("What the lines mean", blocks.Legend(width, columns: 2, withFlaps: templates.Any(t => !t.Laid.Flaps.IsEmpty))),
             blocks.Section("Warnings", blocks.Warnings(width)),
             blocks.Section("Check before anything is cut", blocks.Checks(width)),
-            blocks.Section("Bends, in this order", Bends(blocks, templates, width)),
+            blocks.Section("Bends, in this order", blocks.Bends(width)),
             blocks.Section("Welding", blocks.Joining(width)),
             blocks.Section("The curved panel", blocks.Panels(width)),
             blocks.Section("Cautions", blocks.Cautions(width, columns: 2)),
             blocks.Section("Values used", blocks.Values(width, toConfirm: false)),
         ]);
     }
-
-    private static Block Bends(CoverBlocks blocks, ImmutableArray<PieceTemplate> templates, double width) =>
-        templates.Any(t => t.Laid.IsTurned && !t.Piece.Bends.IsEmpty)
-            ? Block.Stacked(Text, blocks.Bends(width), Block.Text(Wording.BendsBeforeTheTurn, width, Text))
-            : blocks.Bends(width);
 
     // The pieces' maps beside each other; beside a single one how the pages are joined.
     private static Block PagesAndAssembly(CoverBlocks blocks, PrintSetup setup, ImmutableArray<PieceTemplate> templates, double width)

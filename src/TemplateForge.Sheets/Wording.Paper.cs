@@ -27,9 +27,6 @@ internal static partial class Wording
                 $"Corrected for the printer {printer.Name} by the coupon measured {printer.MeasuredOn}: it prints {printer.Error.Across * 100:0.00} % across the sheet, "
                 + $"{printer.Error.Along * 100:0.00} % along it, and {Math.Abs(printer.Error.OutOfSquare(300)):0.00} mm out of square in 300 mm. Print this on {paper.Name} with that printer and no other.");
 
-    public const string BendsBeforeTheTurn =
-        "Along and up are those of the blank before it was turned on the paper, as the job sheet shows it.";
-
     public const string Damp =
         "Paper moves 0.1 to 0.3 % with damp, 0.3 to 0.9 mm in 300: let it lie in the shop before it is measured, and mark from it the same day.";
 }

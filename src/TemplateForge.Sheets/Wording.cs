@@ -11,11 +11,15 @@ internal static partial class Wording
 {
     public const string Demonstration = Modification.DemonstrationWarning;
 
-    public const string NotToScale = "not to scale for measuring";
+    /// <summary>Where nothing was given of more values than this they are counted and not named one by one.</summary>
+    private const int MostNamed = 6;
 
-    public static string DemonstrationBecause(Modification modification) =>
-        $"{Demonstration}: not every measured value was given. Those still at their default: "
-        + string.Join(", ", modification.Values.Where(IsMissing).Select(v => v.Name)) + ".";
+    public const string NotToScale = "do not measure on the picture";
+
+    public static string DemonstrationBecause(Modification modification) => modification.Values.Where(v => v.Source == ValueSource.Measured).ToList() is { Count: > MostNamed } all && all.TrueForAll(IsMissing)
+        ? string.Create(CultureInfo.InvariantCulture, $"{Demonstration}: none of the {all.Count} measured values was given, each stands at its default.")
+        : $"{Demonstration}: not every measured value was given. Those still at their default: "
+        + string.Join("; ", modification.Values.Where(IsMissing).Select(v => v.Label)) + ".";
 
     /// <summary>Which hand it is, and whether anybody has measured it there.</summary>
     public static string HandOf(Modification modification) => modification.Hand switch
@@ -30,8 +34,14 @@ internal static partial class Wording
 
     /// <summary>The same for a title line, where room is short.</summary>
     public static string ShortHandOf(Modification modification) => SaysNotMeasured(modification)
-        ? HandOf(modification).Split(':')[0] + ", NOT MEASURED on this side"
+        ? BareHandOf(modification) + ", NOT MEASURED on this side"
         : HandOf(modification);
+
+    /// <summary>Which hand it is, without a word of whether anybody measured it.</summary>
+    public static string BareHandOf(Modification modification) => HandOf(modification).Split(':')[0];
+
+    /// <summary>What stands below that in small letters where nobody measured it.</summary>
+    public static string SmallHandOf(Modification modification) => SaysNotMeasured(modification) ? "mirrored, not measured" : "";
 
     public static bool SaysNotMeasured(Modification modification) => modification.Hand != Hand.Either && !modification.HandWasMeasured;
 

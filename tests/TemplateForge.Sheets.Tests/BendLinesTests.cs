@@ -47,7 +47,19 @@ public class BendLinesTests
         Assert.Contains("bend 1: 90° UP, inside radius 1.5", template, StringComparison.Ordinal);
         var sheet = Words(JobSheet.Of(Samples.Bracket, Cases.A4).Pages);
         Assert.Contains("92° for 90°", sheet, StringComparison.Ordinal);
-        Assert.Contains("from 100.0 along, 58.6 up to 0.0 along, 58.6 up", sheet, StringComparison.Ordinal);
+        // Along and offset of either end from P, the left end of the longest straight edge, which lies in the origin.
+        Assert.Contains("1 92° for 90° UP 1.5 from 100.0 along, offset 58.6 to 0.0 along, offset 58.6", sheet, StringComparison.Ordinal);
+        Assert.Contains("Along from P to Q on the longest straight edge, small crosses on the picture; offset square to that.", sheet, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Where_there_is_room_the_ends_of_a_bend_line_are_columns_of_figures()
+    {
+        var (columns, rows) = new BendTable(Samples.Bracket.Pieces, 2).Of(90);
+        Assert.Equal(["No", "bend to", "radius", "from\nalong", "offset", "to\nalong", "offset"], columns.Select(c => c.Title));
+        Assert.Equal(["1", "92° for 90° UP", "1.5", "100.0", "58.6", "0.0", "58.6"], Assert.Single(rows).Select(c => Assert.Single(c.Within(60).Board.Marks.OfType<Lettering>()).Text.Replace('\u00A0', ' ')));
+        // A sentence of a bend that is no line goes over all four.
+        Assert.All(new BendTable(Samples.Lid.Pieces, 2).Of(90).Rows, r => Assert.Equal(4, r.Length));
     }
 
     // (100 × 97.178 − π 4²) × 1.5 × 7.85e-6 = 0.1138 kg.

@@ -21,7 +21,7 @@ public class JobSheetTests
         Assert.All(made.Cautions, c => Assert.Contains(c.Text, words, StringComparison.Ordinal));
         Assert.All(made.Values, v => Assert.Contains(v.Label, words, StringComparison.Ordinal));
         Assert.All(made.Pieces.SelectMany(p => p.Checks), c => Assert.Contains(c.Label, words, StringComparison.Ordinal));
-        Assert.Contains("not to scale for measuring", words, StringComparison.Ordinal);
+        Assert.Contains("do not measure on the picture", words, StringComparison.Ordinal);
         Assert.Equal(made.IsDemonstration, printed.Any(p => p.Layer == "DEMONSTRATION"));
         Assert.Equal(!made.HandWasMeasured, words.Contains("NOT MEASURED on this side", StringComparison.Ordinal));
     }
@@ -66,7 +66,8 @@ public class JobSheetTests
         };
         var words = Printed.Words(Printed.On(JobSheet.Of(Samples.Bracket with { Pieces = [rail] }, Cases.A4).Pages[0]));
         var scale = Regex.Match(words, @"Scale 1:(?<scale>\d+(\.\d+)?)", RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(1)).Groups["scale"].Value;
-        Assert.InRange(double.Parse(scale, CultureInfo.InvariantCulture), 3.5, 6);
+        // The sheet takes a picture for large enough that is 1.6 times smaller than its column is wide: 1.6 × 400 / 84.
+        Assert.InRange(double.Parse(scale, CultureInfo.InvariantCulture), 3.5, 7.6);
     }
 
     // The figures as they are lettered: each row's two distances, struck from the datums, meet on a vertex of the finish line.
@@ -142,12 +143,12 @@ public class JobSheetTests
     }
 
     [Fact]
-    public void A_plug_weld_stands_beside_its_hole_and_holes_come_in_the_order_of_welding()
+    public void A_hole_is_named_by_its_plug_weld_and_holes_come_in_the_order_of_welding()
     {
         var piece = Samples.LapPatch.Pieces[0];
         var line = BaseLine.Of(piece);
-        var rows = Rows(JobSheet.Of(Samples.LapPatch, Cases.A4).Pages).Where(r => r.Length == 7 && r[0] is ['h', >= '0' and <= '9', ..]).ToList();
-        Assert.Equal(piece.Tacks.Select(t => t.Number.ToString(CultureInfo.InvariantCulture)), rows.Select(r => r[6]));
+        var rows = Rows(JobSheet.Of(Samples.LapPatch, Cases.A4).Pages).Where(r => r.Length == 6 && r[0] is ['w', >= '0' and <= '9', ..]).ToList();
+        Assert.Equal(piece.Tacks.Select(t => FormattableString.Invariant($"w{t.Number}")), rows.Select(r => r[0]));
         foreach (var (tack, row) in piece.Tacks.Zip(rows))
         {
             Assert.Equal(tack.At.DistanceTo(line.First), double.Parse(row[4].Trim('(', ')'), CultureInfo.InvariantCulture), 0.0501);

@@ -64,6 +64,7 @@ internal static class Samples
     {
         Hand = Hand.Right,
         HandWasMeasured = false,
+        IsMirrored = true,
         Pieces = [.. modification.Pieces.Select(p => p.Mirrored())],
     };
 

@@ -43,7 +43,8 @@ public static class DimensionLine
         var first = from + direction.Left * offset;
         var second = first + direction * length;
         var width = Alphabet.Width(text, textHeight);
-        var arrowsFitInside = length >= 2 * ArrowLength + 2 && length >= width + 2;
+        // Figures between the arrows stand clear of their heads.
+        var arrowsFitInside = length >= 2 * ArrowLength + 2 && (width <= 0 || length >= width + 2 * ArrowLength + 1);
         var textFitsInside = length >= width + 1;
         // Text that reads from the bottom or the right runs to the right, or straight up.
         var reads = direction.X > 1e-9 || (Math.Abs(direction.X) <= 1e-9 && direction.Y > 0) ? direction : -direction;

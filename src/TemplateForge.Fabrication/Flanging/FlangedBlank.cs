@@ -77,9 +77,11 @@ public sealed class FlangedBlank
                 var strip = alike.First().Strip;
                 var stub = 10 + 2 * Sheet.Measured.SetbackOf(strip.Flange.Folds[0].Bend);
                 var numbers = alike.Where(b => b.Strip == strip).OrderBy(b => b.Fold).Select(b => b.Number).ToImmutableArray();
-                var others = alike.Select(b => b.Strip.Run).Distinct().Count() - 1;
+                // The same folds on other edges, by their numbers too.
+                var others = alike.Where(b => b.Strip.Run != strip.Run).GroupBy(b => b.Strip.Run)
+                    .Select(run => string.Join(", ", run.OrderBy(b => b.Fold).Select(b => b.Number).Distinct().Select(n => n.ToString(CultureInfo.InvariantCulture)))).ToList();
                 var title = (numbers.Length > 1 ? "bends " : "bend ") + string.Join(", ", numbers.Select(n => n.ToString(CultureInfo.InvariantCulture)))
-                    + (others > 0 ? FormattableString.Invariant($", and {others} more alike") : "");
+                    + (others.Count > 0 ? $"; alike {string.Join("; ", others)}" : "");
                 views.Add(EdgeView.Of(title, new(Sheet.Thickness, new(stub, Sheet.Measured), strip.Flange.Folds), numbers));
             }
             return views.ToImmutable();

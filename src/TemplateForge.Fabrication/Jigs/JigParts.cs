@@ -20,7 +20,7 @@ public static class JigParts
         var fit = design.IsOneSided && !design.IsDrillJig ? PressedFit : SlipFit;
         return
         [
-            new(1, $"plate: {design.Stock.Title}", FormattableString.Invariant($"{plate.Outline.Bounds.Width:0.#} x {plate.Outline.Bounds.Height:0.#} x {design.Stock.Thickness:0.#} mm")),
+            new(1, $"plate: {design.Stock.Title}", FormattableString.Invariant($"{plate.Outline.Bounds.Width:0.0} × {plate.Outline.Bounds.Height:0.0} × {design.Stock.Thickness:0.#} mm")),
             .. design.Location.Locators.GroupBy(l => (l.Kind, l.Diameter, l.Nose)).Select(g => PinOf(g.First(), g.Count(), fit, design.Stock.Thickness)),
             .. plate.Bushes.GroupBy(b => b.Bush).OrderBy(g => g.Key.Bore).SelectMany(g => BushesOf(g.Key, g.Count(), design)),
             new(plate.Clamps.Length, "clamp", $"foot no wider than {Size(ClampPlaces.Foot)} mm, at the places drawn"),
@@ -53,7 +53,7 @@ public static class JigParts
     {
         var (design, rim) = (plate.Design, 40);
         var cut = design.IsDrillJig ? design.Drills.Bounds : Geometry.Box.Around(design.Work.FinishLines().Select(l => l.Bounds));
-        var size = $"{Size(Math.Ceiling(cut.Width + 2 * rim))} x {Size(Math.Ceiling(cut.Height + 2 * rim))} mm, clamped behind the cut";
+        var size = $"{Size(Math.Ceiling(cut.Width + 2 * rim))} × {Size(Math.Ceiling(cut.Height + 2 * rim))} mm, clamped behind the cut";
         return design.Edge.Kind == GuideKind.Shroud && !design.IsDrillJig
             ? new(1, "backing bars, steel, 5 mm: never wood", $"either side of the cut, clear of the kerf by 10 mm, within {size}")
             : new(1, "backing board, MDF 12 mm", size);

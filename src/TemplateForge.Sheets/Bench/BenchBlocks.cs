@@ -17,10 +17,10 @@ internal sealed record BenchBlocks(Modification Modification, double Height, boo
         var checks = Modification.Pieces.SelectMany(p => p.Checks).ToList();
         if (checks.Count == 0) return Block.Empty(width, 0);
         var number = WidthOf(["(10)"]);
-        var distance = WidthOf(checks.Select(c => Wording.Distance(c)).Concat(InInches ? checks.Select(c => Wording.Inches(c.Distance)) : []));
+        var distance = WidthOf(checks.Select(c => Wording.Distance(c)).Concat(InInches ? checks.Select(c => Wording.Inches(c.Distance)).Append("mm [in]") : []));
         var field = WidthOf(["on the work"]);
         var table = Table.Of(
-            [("", number), ("Distance", width - number - distance - 2 * field), ("mm", distance), ("on paper", field), ("on the work", field)],
+            [("", number), ("Distance", width - number - distance - 2 * field), (InInches ? "mm [in]" : "mm", distance), ("on paper", field), ("on the work", field)],
             checks.Select((check, i) => (ImmutableArray<Cell>)
             [
                 Cell.Words(string.Create(CultureInfo.InvariantCulture, $"({i + 1})"), Height),

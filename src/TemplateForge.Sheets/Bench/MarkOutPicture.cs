@@ -41,6 +41,17 @@ internal static class MarkOutPicture
         return Block.Empty(width, 0);
     }
 
+    /// <summary>Whether so many places lie so close to others that their marks run together.</summary>
+    /// <param name="markOut">The places.</param>
+    /// <param name="reduction">How many times smaller than the piece the picture is.</param>
+    public static bool IsCrowded(MarkOut markOut, double reduction)
+    {
+        const double apart = 1.2;
+        const double share = 0.25;
+        var close = markOut.Points.Count(p => markOut.Points.Any(o => o != p && o.At.DistanceTo(p.At) < apart * reduction));
+        return close > share * markOut.Points.Length && close > 8;
+    }
+
     private static Block Of(Piece piece, MarkOut markOut, double unit, out int leftOut)
     {
         var lines = Lines(piece, markOut, unit);
@@ -50,7 +61,7 @@ internal static class MarkOutPicture
         drawing.TryName(Name(line.FirstName, 3, unit), line.First, -line.Along, 12);
         drawing.TryName(Name(line.SecondName, 3, unit), line.Second, line.Along, 12);
         drawing.TryName(Name("+", 3, unit), Plus(markOut, unit) + line.Side * (8 * unit), line.Side, 12);
-        foreach (var hole in markOut.Holes.Where(h => !h.IsOutline)) drawing.TryName(Name($"h{hole.Number}", Text, unit), hole.Centre, new(1, 0), Reach + hole.Diameter / 2 / unit);
+        foreach (var hole in markOut.Holes.Where(h => !h.IsOutline)) drawing.TryName(Name(HoleNames.Of(hole, piece.Tacks), Text, unit), hole.Centre, new(1, 0), Reach + hole.Diameter / 2 / unit);
         var outwards = Outwards(markOut);
         // Round numbers first: by them the others are counted.
         leftOut = markOut.Points.OrderBy(p => p.Number % 10 == 0 ? 0 : p.Number % 5 == 0 || p.Number == 1 ? 1 : 2)

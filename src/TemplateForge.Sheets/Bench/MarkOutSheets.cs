@@ -14,6 +14,7 @@ internal sealed record MarkOutSheets(Modification Modification, double Height, B
 {
     private const double HighestBeside = 78;
     private const double HighestAcross = 100;
+    private const double HighestCrowded = 150;
 
     /// <summary>One number in so many may find no room before the picture is drawn larger.</summary>
     private const int FewLeftOut = 12;
@@ -43,8 +44,9 @@ internal sealed record MarkOutSheets(Modification Modification, double Height, B
         var beside = MarkOutPicture.Fitting(piece, made, Column, HighestBeside, out var reduction, out var leftOut);
         var title = Block.Line($"Mark-out: {piece.Title}", Height * 1.25, strong: true);
         var rows = made.Points.Length + made.Arcs.Length + made.Holes.Length + piece.Tacks.Length;
-        var isWide = leftOut > made.Points.Length / FewLeftOut || title.Width > Column || (isAlone && rows * (InInches ? 2 : 1) < FewRows);
-        var picture = isWide ? MarkOutPicture.Fitting(piece, made, Frame.Width, HighestAcross, out reduction, out leftOut) : beside;
+        var isCrowded = MarkOutPicture.IsCrowded(made, reduction);
+        var isWide = isCrowded || leftOut > made.Points.Length / FewLeftOut || title.Width > Column || (isAlone && rows * (InInches ? 2 : 1) < FewRows);
+        var picture = isWide ? MarkOutPicture.Fitting(piece, made, Frame.Width, isCrowded ? HighestCrowded : HighestAcross, out reduction, out leftOut) : beside;
         var width = isWide ? Frame.Width : Column;
         var below = string.Join(' ', ((string[])[Scale(reduction), leftOut > 0 ? Wording.NumbersLeftOut : ""]).Where(t => t.Length > 0));
         var head = Block.Stacked(Height * 0.9,

@@ -22,6 +22,9 @@ internal sealed record Overview(Modification Modification, Box Frame, double Hei
     /// <summary>A picture over both columns must show things so much larger to be worth the room beside it.</summary>
     private const double WorthTheWidth = 1.7;
 
+    /// <summary>How much of two columns several blocks fill at best.</summary>
+    private const double Filled = 0.85;
+
     private CoverBlocks Blocks { get; } = new(Modification, Height);
 
     private double Column => ColumnFlow.WidthOf(Frame, Between);
@@ -50,7 +53,11 @@ internal sealed record Overview(Modification Modification, Box Frame, double Hei
         const double most = 0.45;
         const double mostBeside = 0.6;
         var above = Above();
-        var isBeside = InColumn.TryFit(Frame.Height * mostBeside, double.PositiveInfinity, Height, out var beside);
+        // Pictures that leave room for the checks on the same page, unless nothing could be told on them.
+        var room = Frame.Height - above.Height - 4 * Height;
+        var checks = new BenchBlocks(Modification, Height, InInches).Checks(Column).Height + 6 * Height;
+        var isBeside = IsBeside(2 * room * Filled - checks, out var beside) || IsBeside(2 * room * Filled, out beside)
+            || InColumn.TryFit(Frame.Height * mostBeside, double.PositiveInfinity, Height, out beside);
         var widest = Modification.Pieces.Select(p => p.Shape.Bounds.Width).DefaultIfEmpty(0).Max();
         if (isBeside && widest / Frame.Width * WorthTheWidth > beside.Reduction) return Beside();
         var across = Picture.Fitting(Modification, Frame.Width, Frame.Height * most, Height, withGuideNames: false, out var wide);
@@ -60,6 +67,9 @@ internal sealed record Overview(Modification Modification, Box Frame, double Hei
         if (!double.IsFinite(across.Height) || (isBeside && wide * WorthTheWidth > beside.Reduction)) return Beside();
         var shown = Block.Stacked(Height, across, Block.Text(Wording.PictureScaleOf(wide), Frame.Width, Height));
         return new([Wide(above, 0), Wide(shown, Height * 2), .. Rest()], wide, AtOneScale: true);
+
+        bool IsBeside(double together, out ColumnPictures.Fit fit) =>
+            InColumn.TryFit(Math.Min(room, Frame.Height * mostBeside), together, Height, out fit) && fit.Reduction <= MostSmaller * InColumn.AsWideAsTheColumn;
 
         OverviewItems Beside() => new([Wide(above, 0), .. Pictures(beside), .. Rest()], beside.Reduction, beside.AtOneScale);
     }
@@ -89,7 +99,7 @@ internal sealed record Overview(Modification Modification, Box Frame, double Hei
         [
             .. Section("Warnings", Blocks.Warnings(Column)),
             .. Section("Check by rule before cutting", bench.Checks(Column)),
-            .. Section("Values used: confirm, then tick", [.. Blocks.ValueTables(Column, toConfirm: true).SelectMany(t => FlowItem.Table(t.Columns, t.Rows, Height, Height * 1.2))]),
+            .. Section("Values used: confirm, then tick", Values()),
             .. Section("Material", bench.CutList(Column)),
             .. Section("Cutting", new PlanBlocks(Modification, Height).Summary(Column)),
             .. Section("Parts of the jig", PartList.Of(Modification, Column, Height)),
@@ -100,6 +110,12 @@ internal sealed record Overview(Modification Modification, Box Frame, double Hei
             .. Section("Cautions all the while", [.. work.Others(Modification.Cautions).Select(c => new FlowItem(OneCaution(c), caution))]),
         ];
     }
+
+    private ImmutableArray<FlowItem> Values() =>
+    [
+        new(Blocks.WhoseWords(Column), 0) { StaysWithNext = true },
+        .. Blocks.ValueTables(Column, toConfirm: true).SelectMany(t => FlowItem.Table(t.Columns, t.Rows, Height, Height * 1.2, "Values used, continued")),
+    ];
 
     private Block OneCaution(Caution caution) => new CoverBlocks(Modification with { Cautions = [caution] }, Height).Cautions(Column, columns: 1);
 
@@ -115,10 +131,12 @@ internal sealed record Overview(Modification Modification, Box Frame, double Hei
 
     private ImmutableArray<FlowItem> Bends()
     {
-        var (columns, rows) = Blocks.BendTable(Column);
+        var table = new BendTable(Modification.Pieces, Height);
+        var (columns, rows) = table.Of(Column);
         return rows.IsEmpty ? [] :
         [
-            .. FlowItem.Table(columns, rows, Height, 0),
+            new(table.Origins(Column), 0) { StaysWithNext = true },
+            .. FlowItem.Table(columns, rows, Height, Height * 0.5),
             new(Block.Text(Wording.PencilOnly, Column, Height), Height * 0.8),
             new(EdgeViews.Of(Modification.Pieces, Column, Height), Height * 0.8),
         ];

@@ -45,7 +45,10 @@ internal sealed record SheetFrame(Modification Modification, Paper Paper)
 
     /// <summary>Where content stands on a sheet, numbered from 1.</summary>
     public Box ContentOf(int sheet) =>
-        new(Bounds.Min + new Vector(Inset, HeightOfBlock(sheet) + Inset), Bounds.Max - new Vector(Inset, Inset));
+        new(Bounds.Min + new Vector(Inset, HeightOfBlock(sheet) + Inset), Bounds.Max - new Vector(Inset, Inset + HeightOfHead(sheet)));
+
+    // A sheet that lies alone on the bench says first of all for which hand it is.
+    private double HeightOfHead(int sheet) => sheet > 1 && Modification.Hand != Hand.Either ? 5.5 : 0;
 
     /// <summary>The sheets with border and title block.</summary>
     /// <param name="contents">What stands on them.</param>
@@ -66,9 +69,15 @@ internal sealed record SheetFrame(Modification Modification, Paper Paper)
         y = PutRow(board, y, Row,
             new("Number", Modification.Profile, 0.3),
             new("Revision", Modification.Version.ToString(CultureInfo.InvariantCulture), 0.09),
-            new("Hand", Wording.ShortHandOf(Modification), 0.27),
+            new("Hand", Wording.BareHandOf(Modification), 0.27) { Small = Wording.SmallHandOf(Modification) },
             new("Units, scale", $"mm, {scale}", 0.2),
             new("Sheet", string.Create(CultureInfo.InvariantCulture, $"{sheet} of {sheets}"), 0.14));
+        if (HeightOfHead(sheet) > 0)
+        {
+            var small = Wording.SmallHandOf(Modification);
+            var hand = Block.Line(Wording.BareHandOf(Modification) + (small.Length > 0 ? $", {small}" : ""), Largest, strong: true);
+            hand.PutOn(board, new Point(Bounds.Max.X - Inset - hand.Width, Bounds.Max.Y - Inset));
+        }
         if (sheet > 1) return;
         PutRow(board, y, RowToWrite,
             new("Vehicle", "", 0.25), new("Measured by", "", 0.2), new("Checked by", "", 0.2), new("Cut by", "", 0.19), new("Date", "", 0.16));
@@ -83,7 +92,14 @@ internal sealed record SheetFrame(Modification Modification, Paper Paper)
             var width = field.Share * Bounds.Width;
             if (x > Bounds.Min.X) board.Line(LineKinds.Frame, new(x, top), new(x, top - height));
             board.Text(field.Name, new(x + 1.2, top - 1 - Caption), Caption);
-            if (field.Text.Length > 0)
+            if (field.Small.Length > 0)
+            {
+                // Large and small above each other, beside what the field is called.
+                var (large, small) = (Fitting(field.Text, width - 2.6), Block.Line(field.Small, Caption));
+                large.PutOn(board, new Point(x + 1.2, top - Caption - 1.5));
+                small.PutOn(board, new Point(x + 1.2, top - height + Caption + 0.8));
+            }
+            else if (field.Text.Length > 0)
             {
                 // One line stands clear of what the field is called; two have just the room that there is.
                 var text = Fitting(field.Text, width - 2.6);
@@ -106,5 +122,9 @@ internal sealed record SheetFrame(Modification Modification, Paper Paper)
     /// <param name="Name">What it is called.</param>
     /// <param name="Text">What stands in it; nothing where somebody writes.</param>
     /// <param name="Share">Its share of the block's width.</param>
-    private readonly record struct Field(string Name, string Text, double Share);
+    private readonly record struct Field(string Name, string Text, double Share)
+    {
+        /// <summary>What stands below that in small letters; may be empty.</summary>
+        public string Small { get; init; } = "";
+    }
 }

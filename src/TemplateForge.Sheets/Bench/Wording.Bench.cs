@@ -10,6 +10,16 @@ internal static partial class Wording
 {
     private const double Inch = 25.4;
 
+    /// <summary>Over the values of a job that is mirrored; nothing where it is not.</summary>
+    public static string WhoseWords(Modification modification)
+    {
+        if (!modification.IsMirrored || modification.Hand == Hand.Either) return "";
+        var (shown, words) = modification.Hand == Hand.Right ? ("RIGHT", "LEFT") : ("LEFT", "RIGHT");
+        return SaysNotMeasured(modification)
+            ? $"Values as measured on the {words} hand; left and right in their words are that hand's. The pictures show the {shown} hand."
+            : $"Left and right in the words of these values are the {words} hand's, for which the profile is drawn. The pictures show the {shown} hand.";
+    }
+
     /// <summary>Whether somebody gave a length in inches: then the figures to measure stand in inches as well.</summary>
     public static bool IsInInches(Modification modification) => modification.Values.Any(v => InchWords().IsMatch(v.GivenAs));
 
@@ -52,6 +62,19 @@ internal static partial class Wording
             BaseLineKind.LongestEdge => $"No two datums: the base line is the longest straight edge, {ends}. Lay it out first.",
             _ => $"No two datums, and no straight edge that is long enough: the base line is the lower side of the rectangle round the piece, {ends}.",
         };
+    }
+
+    /// <summary>From where the bend lines of a piece are measured, in the words of its base line.</summary>
+    public static string BendsFrom(BaseLine line)
+    {
+        var what = line.Kind switch
+        {
+            BaseLineKind.Datums => "",
+            BaseLineKind.PanelEdge => " on the panel edge, small crosses on the picture",
+            BaseLineKind.LongestEdge => " on the longest straight edge, small crosses on the picture",
+            _ => " on the lower side of the rectangle round it, small crosses on the picture",
+        };
+        return $"Along from {line.FirstName} to {line.SecondName}{what}; offset square to that.";
     }
 
     /// <summary>How far off its bend lines the tangent lines of a piece lie; nothing where none is to be pencilled.</summary>

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using TemplateForge.Drawing;
 using TemplateForge.Fabrication;
+using TemplateForge.Geometry;
 
 namespace TemplateForge.Sheets;
 
@@ -17,15 +18,26 @@ internal sealed record WorkBlocks(ImmutableArray<WorkStep> Steps, double Height)
         var (blocks, said, indent) = (ImmutableArray.CreateBuilder<Block>(), new HashSet<Caution>(), Height * 2.8);
         for (var i = 0; i < Steps.Length; i++)
         {
-            blocks.Add(Block.Beside(0,
-                Block.Text((i + 1).ToString(CultureInfo.InvariantCulture), indent, Height),
-                Step(Steps[i], width - indent, said)));
+            blocks.Add(Block.Beside(0, NumberOf(i + 1, Steps[i], indent, Height), Step(Steps[i], width - indent, said)));
         }
         return blocks.ToImmutable();
     }
 
     /// <summary>The cautions that no step has: they hold all the time.</summary>
     public ImmutableArray<Caution> Others(ImmutableArray<Caution> all) => [.. all.Except(Steps.SelectMany(s => s.Cautions))];
+
+    /// <summary>The number of a step, on the line of its first words: in a frame those stand lower.</summary>
+    /// <param name="number">The number.</param>
+    /// <param name="step">The step.</param>
+    /// <param name="width">Width in mm.</param>
+    /// <param name="height">Height in mm of the capitals.</param>
+    public static Block NumberOf(int number, WorkStep step, double width, double height)
+    {
+        var (board, words) = (new Board(), Block.Text(number.ToString(CultureInfo.InvariantCulture), width, height));
+        var lower = step.IsHold ? height * (0.9 + 0.15) : 0;
+        words.PutOn(board, new Point(0, -lower));
+        return new(width, words.Height + lower, board);
+    }
 
     /// <summary>A line to sign and date.</summary>
     /// <param name="words">What is signed for.</param>
@@ -50,8 +62,8 @@ internal sealed record WorkBlocks(ImmutableArray<WorkStep> Steps, double Height)
         if (!step.IsHold) return Block.Stacked(Height * 0.6, [.. cautions, Block.Text(step.Text, inside, Height)]);
         return Block.Stacked(Height * 0.7,
         [
-            .. cautions,
             Block.Text("HOLD", inside, Height * 1.15, strong: true),
+            .. cautions,
             Block.Text(step.Text, inside, Height),
             Signature("Checked by", inside, Height),
         ]).AsWideAs(inside).Framed(padding);

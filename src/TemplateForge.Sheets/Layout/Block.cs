@@ -10,7 +10,7 @@ internal sealed record Block(double Width, double Height, Board Board)
     public const double Pitch = 1.65;
 
     /// <summary>Room for what hangs below the last base line.</summary>
-    private const double Descent = 0.35;
+    public const double Descent = 0.35;
 
     public static Block Empty(double width, double height) => new(width, height, new());
 

@@ -16,6 +16,9 @@ internal sealed record FlowItem(Block Block, double Gap)
     /// <summary>What is said again where it comes to be the first of its column: a table's line of headings.</summary>
     public Block AtTop { get; init; } = Block.Empty(0, 0);
 
+    /// <summary>A table with fewer rows than this stands in one column.</summary>
+    private const int LeastParted = 8;
+
     /// <summary>A titled block; nothing where it has no content.</summary>
     public static IEnumerable<FlowItem> Section(string title, double height, params ImmutableArray<FlowItem> content)
     {
@@ -27,14 +30,20 @@ internal sealed record FlowItem(Block Block, double Gap)
     }
 
     /// <summary>A table that runs on from column to column.</summary>
+    /// <param name="columns">Heading and width in mm of each column.</param>
+    /// <param name="rows">The cells of each row.</param>
+    /// <param name="height">Height of capitals in mm.</param>
+    /// <param name="gap">Room above it in mm.</param>
+    /// <param name="continued">What is said over it where it goes on in another column.</param>
     public static IEnumerable<FlowItem> Table(
-        ImmutableArray<(string Title, double Width)> columns, IEnumerable<ImmutableArray<Cell>> rows, double height, double gap)
+        ImmutableArray<(string Title, double Width)> columns, IEnumerable<ImmutableArray<Cell>> rows, double height, double gap, string continued = "")
     {
         var heading = Sheets.Table.Heading(columns, height);
+        var again = continued.Length == 0 ? heading : Block.Stacked(height * 0.6, Block.Line(continued, height, strong: true), heading);
         yield return new(heading, gap) { StaysWithNext = true };
-        // No column begins or ends with one row alone.
+        // No column begins or ends with one row alone, and a short table is not parted at all.
         var blocks = rows.Select(r => Sheets.Table.Row(columns, r, height)).ToList();
         for (var i = 0; i < blocks.Count; i++)
-            yield return new(blocks[i], 0) { AtTop = heading, StaysWithNext = i + 1 < blocks.Count && (i == 0 || i == blocks.Count - 2) };
+            yield return new(blocks[i], 0) { AtTop = again, StaysWithNext = i + 1 < blocks.Count && (blocks.Count < LeastParted || i == 0 || i == blocks.Count - 2) };
     }
 }

@@ -6,7 +6,8 @@ namespace TemplateForge.Sheets;
 /// <summary>Rows of cells between thin rules.</summary>
 internal static class Table
 {
-    public const double Aside = 1.2;
+    /// <summary>Room in mm on either side of a column: two columns stand 3 mm apart at least.</summary>
+    public const double Aside = 1.5;
 
     /// <summary>Headings are smaller than the rest, but no smaller than this, in mm.</summary>
     private const double LeastHeading = 1.8;
@@ -26,10 +27,11 @@ internal static class Table
     public static Block Row(ImmutableArray<(string Title, double Width)> columns, ImmutableArray<Cell> cells, double height) =>
         Ruled(columns, cells, height, LineKinds.Shade);
 
+    // Where there are fewer cells than columns the last one goes over the rest of them.
     private static Block Ruled(ImmutableArray<(string Title, double Width)> columns, ImmutableArray<Cell> cells, double height, LineKind rule)
     {
         var (board, width) = (new Board(), columns.Sum(c => c.Width));
-        var blocks = cells.Select((c, i) => c.Within(columns[i].Width - 2 * Aside)).ToList();
+        var blocks = cells.Select((c, i) => c.Within((i == cells.Length - 1 ? columns[i..].Sum(r => r.Width) : columns[i].Width) - 2 * Aside)).ToList();
         var (tallest, x) = (blocks.Max(b => b.Height), 0.0);
         foreach (var (block, column) in blocks.Zip(columns))
         {

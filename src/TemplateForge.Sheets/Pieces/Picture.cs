@@ -103,18 +103,24 @@ internal static class Picture
     private static Block Of(Piece piece, int firstCheck, int firstWarning, double width, double reduction, double textHeight, bool withGuideNames)
     {
         var lines = new Board();
-        PieceLines.PutOn(lines, piece, reduction, hatched: piece.Kind == PieceKind.CutAway);
+        var rings = BendRings.Of(piece, reduction);
+        PieceLines.PutOn(lines, piece, reduction, hatched: piece.Kind == PieceKind.CutAway, rings.Values);
+        var baseLine = DrawnBaseLine.Of(piece, Angle.Zero);
+        lines.Add(LineKinds.Dimension, baseLine.Crosses(reduction));
         var drawn = Box.Around(lines.Marks.Select(m => m.Bounds));
         // Words stand above and below rather than make the picture smaller than its width asks for.
         var beside = Math.Clamp((width - 2 * Border - drawn.Width / reduction) / 2, LeastAside, Aside) * reduction;
         var area = new Box(drawn.Min - new Vector(beside, Aside * reduction), drawn.Max + new Vector(beside, Aside * reduction));
         var drawing = new PieceDrawing(piece, lines, reduction, area);
-        drawing.AddTackNumbers();
+        drawing.AddRings(rings);
         drawing.AddRunNumbers();
-        drawing.AddDatumLetters(height: 1.5 * textHeight, withHoles: false);
+        // Names find their places round the dimensions, for they may have leaders.
         drawing.AddDimensions(firstCheck);
+        drawing.AddDatumLetters(height: 1.5 * textHeight, withHoles: false);
+        drawing.AddTackNumbers();
+        drawing.AddNamesOf(baseLine);
         drawing.AddWarnings(firstWarning);
-        drawing.AddNamesOfBends(Wording.ShortBendOf);
+        drawing.AddNamesOfBends(Wording.ShortBendOf, rings);
         drawing.AddNamesOfWraps();
         drawing.AddLabels();
         drawing.AddArrows();

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using TemplateForge.Drawing;
 using TemplateForge.Fabrication;
 using TemplateForge.Geometry;
@@ -7,7 +6,7 @@ using TemplateForge.Geometry;
 namespace TemplateForge.Sheets;
 
 /// <summary>A piece as it is drawn for a person: its lines, and words where nothing else is.</summary>
-internal sealed class PieceDrawing
+internal sealed partial class PieceDrawing
 {
     private const double Smallest = 0.3; // of its own size; a title is shrunk no further
     private const double Small = 2.2;
@@ -70,46 +69,11 @@ internal sealed class PieceDrawing
         return true;
     }
 
-    /// <summary>The letter of each datum, and the hole that it is.</summary>
-    public void AddDatumLetters(double height, bool withHoles)
-    {
-        foreach (var datum in _piece.Datums)
-        {
-            var letter = Block.Line(datum.Label, height * _unit, strong: true);
-            var hole = datum.Diameter > 0 ? $"hole {Wording.Short(datum.Diameter)} mm" : "point";
-            var block = withHoles ? Block.Stacked(1 * _unit, letter, Block.Line(hole, Small * _unit)) : letter;
-            var reach = PieceLines.Reach(datum, _unit);
-            Place(block, datum.At + new Vector(reach / 2 + block.Width / 2, reach / 2 + block.Height / 2));
-        }
-    }
-
-    /// <summary>The number of each tack, as near to it as can be, better outside than inside; none where the tacks lie too close
-    /// together on the paper to tell whose number it is.</summary>
-    public void AddTackNumbers()
-    {
-        const double leastApart = 7;
-        var apart = _piece.Tacks.SelectMany(t => _piece.Tacks.Where(o => o != t).Select(o => o.At.DistanceTo(t.At)));
-        if (apart.Any(distance => distance < leastApart * _unit)) return;
-        foreach (var tack in _piece.Tacks)
-        {
-            var block = Block.Line(tack.Number.ToString(CultureInfo.InvariantCulture), 2.5 * _unit);
-            Place(block, tack.At + OutwardsAt(tack.At) * (2 * _unit));
-        }
-    }
-
     /// <summary>The number of each run of weld, beside its arrow; none where the arrows are not drawn.</summary>
     public void AddRunNumbers()
     {
         if (!JoiningLines.AreShown(_piece, _unit)) return;
         foreach (var run in _piece.WeldSeams.SelectMany(s => s.Runs)) Place(JoiningLines.Number(run, _unit), JoiningLines.PlaceOfNumber(_piece, run, _unit));
-    }
-
-    // Square to the edge that is tacked, so that the number of a strip's end does not stand where it is measured.
-    private Vector OutwardsAt(Point tack)
-    {
-        var edge = _piece.Shape.Contours.SelectMany(c => c.Segments).MinBy(s => s.DistanceTo(tack));
-        if (edge.DistanceTo(tack) > 0.01) return (tack - _piece.Shape.Bounds.Centre).Unit;
-        return edge.IsLine ? -edge.StartDirection.Left : (tack - edge.Centre).Unit * Math.Sign(edge.Bulge);
     }
 
     /// <summary>The profile's own words, each beside the drawing with a leader to its point.</summary>
@@ -141,12 +105,6 @@ internal sealed class PieceDrawing
         if (_piece.RoughLines() is [var rough, ..]) AddName(Wording.RoughCutOf(_piece), rough.Segments, toTheLeft: false);
         foreach (var edge in _piece.Edges) AddName("panel edge", edge.Segments, toTheLeft: false);
         if (PieceLines.CentreLines(_piece) is [var centre, ..]) AddName("centre line", centre.Segments, toTheLeft: true);
-    }
-
-    /// <summary>Which bend is which, how far and which way; beside its line.</summary>
-    public void AddNamesOfBends(Func<IBendOnBlank, string> name)
-    {
-        foreach (var together in _piece.Bends) AddName(name(together[0]), together[0].Middle.Segments, toTheLeft: true);
     }
 
     /// <summary>What edges and generators are called: along the lines and inside of the outline, so that it stays on the piece when that is
@@ -289,6 +247,24 @@ internal sealed class PieceDrawing
         while (size > Smallest && !TryPlace(block, size, near, within)) size *= 0.9;
     }
 
+    /// <summary>The same anywhere on the drawing.</summary>
+    public bool TryPlaceOne(IEnumerable<Block> blocks, Point near, double least) => TryPlaceOne(blocks, near, _area, least);
+
+    /// <summary>The first of these blocks that finds a place without its smallest letters becoming too small to read.</summary>
+    /// <param name="blocks">What says most first.</param>
+    /// <param name="near">Where it stands best.</param>
+    /// <param name="within">Where it may stand.</param>
+    /// <param name="least">How small the last of them may become, of its own size; the others as small as that too.</param>
+    public bool TryPlaceOne(IEnumerable<Block> blocks, Point near, Box within, double least)
+    {
+        foreach (var block in blocks)
+        {
+            for (var size = 1.0; size >= least; size -= 0.06)
+                if (TryPlace(block, size, near, within)) return true;
+        }
+        return false;
+    }
+
     private bool TryPlace(Block block, double size, Point near, Box within)
     {
         if (!TryFind(block.Width * size, block.Height * size, near, within, out var place)) return false;
@@ -306,22 +282,24 @@ internal sealed class PieceDrawing
     }
 
     // A name stands near its line and a leader runs from it to the line, best from one side.
-    private void AddName(string text, IReadOnlyList<Segment> line, bool toTheLeft)
+    private void AddName(string text, IReadOnlyList<Segment> line, bool toTheLeft) => AddWithLeader(
+        Block.Line(text, Small * _unit), SpotsBeside(line, [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9, 0.03, 0.97], toTheLeft));
+
+    private IEnumerable<Spot> SpotsBeside(IReadOnlyList<Segment> line, IEnumerable<double> shares, bool toTheLeft, double wrongSide = 45)
     {
-        const double wrongSide = 45;
-        AddWithLeader(Block.Line(text, Small * _unit), ((double[])[0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9, 0.03, 0.97]).SelectMany(share =>
+        return shares.SelectMany(share =>
         {
             var (target, way) = Along(line, share);
             var wanted = way.Left * (toTheLeft ? _unit : -_unit);
             // Close by on either side, or past a hatch on the wanted one.
             return ((double[])[9, 22, -9]).Select(aside => new Spot(target, target + wanted * aside, wanted, wrongSide));
-        }));
+        });
     }
 
-    // Words near one of the spots, the one that costs least, and a leader to its target; none where there is no room at all.
-    private bool AddWithLeader(Block block, IEnumerable<Spot> spots)
+    // Words near one of the spots, the one that costs least, and a leader to its target; none where there is no room at all for less than the most.
+    private bool AddWithLeader(Block block, IEnumerable<Spot> spots, double most = double.PositiveInfinity)
     {
-        var (least, best) = (double.PositiveInfinity, (Place: default(Box), Leader: default(Segment)));
+        var (least, best) = (most, (Place: default(Box), Leader: default(Segment)));
         foreach (var spot in spots.Where(s => _area.Contains(s.Target)))
         {
             if (!TryFind(block.Width, block.Height, spot.Near, _area, out var place)) continue;
@@ -329,7 +307,7 @@ internal sealed class PieceDrawing
             var cost = leader.Length / _unit + 2 * Crossed(leader) + ((place.Centre - spot.Target).Dot(spot.Wanted) > 0 ? 0 : spot.WrongSide);
             if (cost < least - 1e-9) (least, best) = (cost, (place, leader));
         }
-        if (double.IsPositiveInfinity(least)) return false;
+        if (best.Leader == default) return false;
         block.PutOn(Board, best.Place);
         Board.Add(LineKinds.Dimension, new OpenStroke(new Path(best.Leader)), Tip(best.Leader));
         _free.Take([best.Leader], 1.2 * _unit);

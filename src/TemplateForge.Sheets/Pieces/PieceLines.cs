@@ -26,7 +26,8 @@ internal static class PieceLines
     /// <param name="piece">Whose they are.</param>
     /// <param name="unit">How many mm of the piece are one mm on the paper: sizes of marks, not of the piece, go with it.</param>
     /// <param name="hatched">Whether the waste side is hatched.</param>
-    public static void PutOn(Board board, Piece piece, double unit, bool hatched = true)
+    /// <param name="rings">Where the numbers of bends stand: what is pencilled is broken there.</param>
+    public static void PutOn(Board board, Piece piece, double unit, bool hatched = true, params IEnumerable<Circle> rings)
     {
         board.Add(LineKinds.Finish, piece.FinishLines().Select(Stroke));
         board.Add(LineKinds.RoughCut, piece.RoughLines().Select(Stroke));
@@ -38,29 +39,38 @@ internal static class PieceLines
         board.Add(LineKinds.Guide, piece.GuideLines.SelectMany(g => g.Along.Contours).Select(c => new ClosedStroke(c)));
         board.Add(LineKinds.Guide, JoiningLines.ZincLimits(piece));
         board.Add(LineKinds.WeldRun, JoiningLines.Runs(piece, unit));
-        PutMarkedOn(board, piece);
+        PutMarkedOn(board, piece, rings);
         foreach (var datum in piece.Datums) board.Add(LineKinds.Datum, DatumMarks(datum, unit));
         PlateLettering.PutOn(board, piece, withWords: unit <= 1);
         foreach (var tack in piece.Tacks) board.Add(LineKinds.Tack, TackMarks(piece, tack, unit));
     }
 
     /// <summary>What is scribed and what is pencilled on the metal: each its own kind of line, for neither is cut.</summary>
-    public static void PutMarkedOn(Board board, Piece piece)
+    /// <param name="board">Where they go.</param>
+    /// <param name="piece">Whose they are.</param>
+    /// <param name="rings">Where what is pencilled is broken.</param>
+    public static void PutMarkedOn(Board board, Piece piece, params IEnumerable<Circle> rings)
     {
+        var clear = rings.Select(r => Region.Of(Outline.Circle(r.Centre, r.Radius))).Aggregate(Region.Empty, Combination.Union);
         board.Add(LineKinds.Scribe, piece.ScribeLines.Select(Stroke));
         board.Add(LineKinds.Generator, piece.Generators.Select(g => Stroke(g.Along)));
         foreach (var bend in piece.BendLines)
         {
             var (held, turned) = bend.TangentLines;
-            board.Add(LineKinds.Bend, Stroke(Path.Line(bend.From, bend.To)));
+            Pencil(LineKinds.Bend, Path.Line(bend.From, bend.To));
             if (bend.IsPressLine) continue;
-            board.Add(LineKinds.BendTangent, Stroke(held), Stroke(turned));
-            if (bend.HasSightLine) board.Add(LineKinds.Sight, Stroke(bend.SightLine));
+            Pencil(LineKinds.BendTangent, held, turned);
+            if (bend.HasSightLine) Pencil(LineKinds.Sight, bend.SightLine);
         }
         foreach (var bend in piece.CurvedBends)
         {
-            board.Add(LineKinds.Bend, Stroke(bend.Middle));
-            board.Add(LineKinds.BendTangent, Stroke(bend.Held), Stroke(bend.Turned));
+            Pencil(LineKinds.Bend, bend.Middle);
+            Pencil(LineKinds.BendTangent, bend.Held, bend.Turned);
+        }
+
+        void Pencil(LineKind kind, params ReadOnlySpan<Path> lines)
+        {
+            foreach (var line in lines) board.Add(kind, clear.IsEmpty ? [Stroke(line)] : line.PartsOutside(clear).Select(Stroke));
         }
     }
 

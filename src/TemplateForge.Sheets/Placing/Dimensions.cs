@@ -19,6 +19,7 @@ internal static class Dimensions
     private const double TextAbove = 0.9;
     private const double TextClear = 0.7;
     private const double ExtensionCost = 0.35;
+    private const double CrossedCost = 2.5;
     private const double AsideCost = 0.1;
     private const double ThroughWordsCost = 200;
     private const double NoRoomCost = 1000;
@@ -40,15 +41,16 @@ internal static class Dimensions
             asItWas.Dimensions[i].Distance, Order: piece.Checks.Length + i));
         foreach (var (shown, _, _) in checks.Concat(others).Where(c => c.Distance > Tolerance.Length).OrderBy(c => c.Distance).ThenBy(c => c.Order))
         {
-            var marks = Best(free, piece, shown, shown.Text, unit, turn);
+            var (marks, heads) = Best(free, piece, shown, shown.Text, unit, turn);
             board.Add(LineKinds.Dimension, marks.Where(m => m is not Lettering));
             board.Add(LineKinds.Note, marks.Where(m => m is Lettering));
             free.Take(marks.Where(m => m is not Lettering), 0.8 * unit);
             foreach (var words in marks.OfType<Lettering>()) free.TakeWords(words.Bounds.Grown(0.8 * unit));
+            foreach (var head in heads) free.TakeWords(head);
         }
     }
 
-    private static List<Mark> Best(FreePlace free, Piece piece, ShownDistance shown, string text, double unit, Angle turn)
+    private static (List<Mark> Marks, List<Box> Heads) Best(FreePlace free, Piece piece, ShownDistance shown, string text, double unit, Angle turn)
     {
         var along = shown.Along switch
         {
@@ -60,7 +62,7 @@ internal static class Dimensions
         var bounds = piece.Shape.Bounds;
         var farthest = Math.Max(bounds.Width, bounds.Height) + 60 * unit;
         var width = Alphabet.Width(text, TextHeight * unit);
-        var (least, best) = (double.PositiveInfinity, new List<Mark>());
+        var (least, best) = (double.PositiveInfinity, (Marks: new List<Mark>(), Heads: new List<Box>()));
         for (var away = Nearest * unit; away < farthest && away * ExtensionCost / unit < least; away += Step * unit)
         {
             // Below a level dimension and to the right of an upright one come first: nearest to where they are read from.
@@ -68,7 +70,7 @@ internal static class Dimensions
             {
                 var candidate = new Candidate(free, piece, shown, along, offset, text, width, unit);
                 var cost = candidate.Cost(aside, least);
-                if (cost < least - 1e-9) (least, best) = (cost, candidate.Marks());
+                if (cost < least - 1e-9) (least, best) = (cost, (candidate.Marks(), candidate.Heads()));
             }
         }
         return best;
@@ -82,18 +84,27 @@ internal static class Dimensions
         private Point Start => Shown.From + Along.Left * Offset;
         private Point End => Start + Along * (Shown.To - Shown.From).Dot(Along);
         private double Length => Start.DistanceTo(End);
-        private bool HasRoomInside => Length >= Width + 3 * Unit;
+        private bool HasRoomInside => Length >= Width + 7 * Unit;
 
         // Figures read from below or from the right.
         private Vector Reads => Along.X > 1e-9 || (Math.Abs(Along.X) <= 1e-9 && Along.Y > 0) ? Along : -Along;
         private Point Left => (End - Start).Dot(Reads) >= 0 ? Start : End;
+        private Point Right => (End - Start).Dot(Reads) >= 0 ? End : Start;
+
+        // As a dimension line that is too short for its arrows or figures has them: past its ends.
+        private bool ArrowsAreOutside => Length < 8 * Unit || !HasRoomInside;
+        private bool FiguresAreOutside => !HasRoomInside && Length < Width + Unit;
+        private double Tail => ArrowsAreOutside ? 5 * Unit : 0;
+        private double Shelf => Tail + (FiguresAreOutside ? Width : 0);
 
         /// <summary>What the place costs; once that is more than the least so far, no more is looked at.</summary>
         public double Cost(double aside, double least)
         {
             var cost = ExtensionCost * (Math.Abs(Offset) + Math.Abs(Offset - aside)) / Unit;
-            if (cost < least) cost += Through(Start, End) + Through(Shown.From, Start) + Through(Shown.To, End);
-            if (cost < least) cost += Crossed();
+            if (cost < least) cost += Through(Left - Reads * Tail, Right + Reads * Shelf) + Through(Shown.From, PastLine(Shown.From, Start)) + Through(Shown.To, PastLine(Shown.To, End));
+            if (cost < least) cost += CrossedCost * Crossed();
+            if (cost < least) cost += ExtensionCrosses(Shown.From, Start);
+            if (cost < least) cost += ExtensionCrosses(Shown.To, End);
             if (cost < least) cost += TextCost();
             return cost;
         }
@@ -135,26 +146,43 @@ internal static class Dimensions
             return crossed;
         }
 
+        // What an extension line runs over once it has left its own place.
+        private double ExtensionCrosses(Point from, Point onLine)
+        {
+            const double cost = 0.3;
+            var (length, away) = (from.DistanceTo(onLine) / Unit, (onLine - from).Unit * Unit);
+            var crossed = 0;
+            for (var i = 3.0; i < length - 1; i++)
+                if (!Free.IsFree(new(from + away * i, from + away * i))) crossed++;
+            return cost * crossed;
+        }
+
+        private Point PastLine(Point from, Point onLine) => from.DistanceTo(onLine) > Tolerance.Length ? onLine + (onLine - from).Unit * (2 * Unit) : onLine;
+
+        /// <summary>The arrow heads without their tips, at which other lines may end.</summary>
+        public List<Box> Heads()
+        {
+            const double tip = 1.3, end = 3, half = 0.4;
+            var inwards = ArrowsAreOutside ? -Reads : Reads;
+            return [Head(Left, inwards), Head(Right, -inwards)];
+
+            Box Head(Point at, Vector into) => Box.Around([at + into * (tip * Unit), at + into * (end * Unit)]).Grown(half * Unit);
+        }
+
         // No line of a dimension may run through words.
         private double Through(Point from, Point to) =>
             from.DistanceTo(to) > Tolerance.Length && Free.RunsThroughWords(Segment.Line(from, to), 0.5 * Unit) ? ThroughWordsCost : 0;
 
         private double TextCost()
         {
-            if (!HasRoomInside)
-            {
-                // Where a dimension line that is too short for its figures puts them: past its end.
-                var arrowsOutside = Length < 8 * Unit || Length < Width + 2 * Unit;
-                var middleOfText = Length >= Width + Unit ? Length / 2 : Length + (arrowsOutside ? 5 * Unit : 0) + Width / 2;
-                return IsTextFree(Left + Reads * middleOfText) ? 0 : NoRoomCost;
-            }
+            if (!HasRoomInside) return IsTextFree(Left + Reads * (FiguresAreOutside ? Length + Tail + Width / 2 : Length / 2)) ? 0 : NoRoomCost;
             return TryFindMiddleOfText(out var middle) ? AsideCost * middle.DistanceTo(Start.MidpointTo(End)) / Unit : NoRoomCost;
         }
 
         private bool TryFindMiddleOfText(out Point middle)
         {
             var centre = Start.MidpointTo(End);
-            var room = Length / 2 - Width / 2 - 1.5 * Unit;
+            var room = Length / 2 - Width / 2 - 3.5 * Unit;
             for (var shift = 0.0; shift <= room; shift += Unit)
             {
                 foreach (var way in (double[])[1, -1])

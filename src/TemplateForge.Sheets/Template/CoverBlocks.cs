@@ -47,37 +47,48 @@ internal sealed record CoverBlocks(Modification Modification, double Height)
 
     /// <summary>Every value, what was measured first; one that should have been and was not stands out.</summary>
     public Block Values(double width, bool toConfirm) =>
-        Block.Stacked(Height * 1.2, ValueTables(width, toConfirm).Select(t => Table.Of(t.Columns, t.Rows, Height)));
+        Block.Stacked(Height * 1.2, [WhoseWords(width), .. ValueTables(width, toConfirm).Select(t => Table.Of(t.Columns, t.Rows, Height))]);
+
+    /// <summary>Of a mirrored job: left and right in its words are the other hand's.</summary>
+    public Block WhoseWords(double width) =>
+        Wording.WhoseWords(Modification) is { Length: > 0 } words ? Block.Text(words, width, Height, strong: true) : Block.Empty(width, 0);
 
     /// <summary>The same row by row: what was measured, then what the shop chose.</summary>
     public IEnumerable<(ImmutableArray<(string Title, double Width)> Columns, IEnumerable<ImmutableArray<Cell>> Rows)> ValueTables(double width, bool toConfirm)
     {
         var box = toConfirm ? Height * 3 : 0;
-        var source = WidthOf(Modification.Values.Select(Wording.SourceOf), width * 0.3);
-        var widest = WidthOf(Modification.Values.Select(v => v.Text), width * 0.3) + Height;
-        // Where sizes are ticked off room is short: as wide as makes the tables shortest.
-        if (!toConfirm) return ValueTables(width, box, source, widest);
-        var least = Math.Max(Math.Min(widest, width * 0.18), WidthOf(Modification.Values.SelectMany(v => Wording.WithUnitsKept(v.Text).Split(' ')), width * 0.3) + Height);
-        return Enumerable.Range(0, 6).Select(i => ValueTables(width, box, source, least + (widest - least) * i / 5).ToList())
+        var widest = WidthOf(Modification.Values.Select(v => v.Text), width * MostForValue) + Height;
+        // As wide as makes the tables shortest.
+        var least = Math.Min(widest, WidthOf(Modification.Values.SelectMany(v => Wording.WithUnitsKept(v.Text).Split(' ')), width * 0.3) + Height);
+        return Enumerable.Range(0, 6).Select(i => ValueTables(width, box, least + (widest - least) * i / 5).ToList())
             .MinBy(tables => tables.Sum(t => t.Rows.Sum(r => Table.Row(t.Columns, r, Height).Height)))!;
     }
 
-    private IEnumerable<(ImmutableArray<(string Title, double Width)> Columns, IEnumerable<ImmutableArray<Cell>> Rows)> ValueTables(
-        double width, double box, double source, double value)
+    /// <summary>The most that the values take of the width: they may be sentences.</summary>
+    private const double MostForValue = 0.5;
+
+    // Where nothing of a group was given that is said once, over it.
+    private IEnumerable<(ImmutableArray<(string Title, double Width)> Columns, IEnumerable<ImmutableArray<Cell>> Rows)> ValueTables(double width, double box, double value)
     {
-        return new[] { ValueSource.Measured, ValueSource.Shop }
-            .Select(kind => (Title: kind == ValueSource.Measured ? "measured on this vehicle" : "the shop's choice",
-                Values: Modification.Values.Where(v => v.Source == kind).ToList()))
-            .Where(group => group.Values.Count > 0)
-            .Select(group => (
-                (ImmutableArray<(string, double)>)[("", box), (group.Title, width - box - value - source), ("", value), ("", source)],
-                group.Values.Select(v => (ImmutableArray<Cell>)
+        foreach (var kind in (ValueSource[])[ValueSource.Measured, ValueSource.Shop])
+        {
+            var values = Modification.Values.Where(v => v.Source == kind).ToList();
+            if (values.Count == 0) continue;
+            var title = kind == ValueSource.Measured ? "measured on this vehicle" : "the shop's choice";
+            var areDefaults = values.TrueForAll(v => v.GivenAs.Length == 0);
+            var said = areDefaults ? "all at their DEFAULT" : "";
+            var wide = areDefaults ? Math.Max(value, WidthOf([said], width)) : value;
+            var source = areDefaults ? 0 : WidthOf(values.Select(Wording.SourceOf), width * 0.3);
+            yield return (
+                [("", box), (title, width - box - wide - source), (said, wide), .. areDefaults ? [] : new[] { ("", source) }],
+                values.Select(v => (ImmutableArray<Cell>)
                 [
                     box > 0 && v.Source == ValueSource.Measured ? Cell.TickBox(Height) : Cell.Blank,
                     Cell.Words(v.Label, Height),
-                    Cell.Words(v.Text, Height),
-                    Cell.Words(Wording.SourceOf(v), Height, strong: Wording.IsMissing(v)),
-                ])));
+                    Cell.Words(v.Text, Height, strong: areDefaults && Wording.IsMissing(v)),
+                    .. areDefaults ? [] : new[] { Cell.Words(Wording.SourceOf(v), Height, strong: Wording.IsMissing(v)) },
+                ]));
+        }
     }
 
     private double WidthOf(IEnumerable<string> texts, double most) =>
@@ -110,9 +121,8 @@ internal sealed record CoverBlocks(Modification Modification, double Height)
     public static Block Steps(ImmutableArray<WorkStep> steps, double width, double height)
     {
         var indent = height * 2.8;
-        return Block.Stacked(height * 0.75, steps.Select((step, i) => Block.Beside(0,
-            Block.Text((i + 1).ToString(CultureInfo.InvariantCulture), indent, height),
-            Step(step, width - indent, height))));
+        return Block.Stacked(height * 0.75, steps.Select((step, i) =>
+            Block.Beside(0, WorkBlocks.NumberOf(i + 1, step, indent, height), Step(step, width - indent, height))));
     }
 
     private static Block Step(WorkStep step, double width, double height)
@@ -126,7 +136,7 @@ internal sealed record CoverBlocks(Modification Modification, double Height)
         });
         if (!step.IsHold) return Block.Stacked(height * 0.6, [.. cautions, Block.Text(step.Text, inside, height)]);
         return Block.Stacked(height * 0.7,
-            [.. cautions, Block.Text("HOLD", inside, height * 1.15, strong: true), Block.Text(step.Text, inside, height), Signature(inside, height)])
+            [Block.Text("HOLD", inside, height * 1.15, strong: true), .. cautions, Block.Text(step.Text, inside, height), Signature(inside, height)])
             .AsWideAs(inside).Framed(padding);
     }
 
@@ -208,59 +218,12 @@ internal sealed record CoverBlocks(Modification Modification, double Height)
     /// <summary>The bends in their order, and where each line lies on the blank.</summary>
     public Block Bends(double width)
     {
-        var (columns, rows) = BendTable(width);
+        var table = new BendTable(Modification.Pieces, Height);
+        var (columns, rows) = table.Of(width);
         return rows.IsEmpty
             ? Block.Empty(width, 0)
-            : Block.Stacked(Height * 0.8, Table.Of(columns, rows, Height), Block.Text(Wording.PencilOnly, width, Height), EdgeViews.Of(Modification.Pieces, width, Height));
-    }
-
-    /// <summary>The bends row by row; no rows where nothing is bent.</summary>
-    public (ImmutableArray<(string Title, double Width)> Columns, ImmutableArray<ImmutableArray<Cell>> Rows) BendTable(double width)
-    {
-        var bends = Modification.Pieces.SelectMany(p => p.Bends.Select(b => (Piece: p, Together: b, Bend: b[0]))).ToList();
-        if (bends.Count == 0) return ([], []);
-        var several = Modification.Pieces.Count(p => !p.Bends.IsEmpty) > 1;
-        var (number, way, radius) = (WidthOf(["No"], width), WidthOf(["DOWN"], width), WidthOf(["radius"], width));
-        var angle = WidthOf(bends.Select(b => Angles(b.Bend)).Append("bend to"), width);
-        var lies = width - number - way - radius - angle;
-        return (
-            [("No", number), ("bend to", angle), ("way", way), ("radius", radius), ("its line on the blank, from the lower left of the rectangle round it", lies)],
-            [.. bends.Select(b => (ImmutableArray<Cell>)
-            [
-                Cell.Words(b.Bend.Number.ToString(CultureInfo.InvariantCulture), Height),
-                Cell.Words(Angles(b.Bend), Height),
-                Cell.Words(Wording.WayOf(b.Bend), Height),
-                Cell.Words(b.Bend is BendLine { IsPressLine: true } ? "" : Wording.Short(b.Bend.InsideRadius), Height),
-                Cell.Words((several ? $"{b.Piece.Title}: " : "") + Lies(b.Piece, b.Together), Height),
-            ])]);
-
-        static string Angles(IBendOnBlank bend) => bend.Overbend == bend.Bend
-            ? Wording.Degrees(bend.Bend)
-            : $"{Wording.Degrees(bend.Overbend)} for {Wording.Degrees(bend.Bend)}";
-
-        static string Lies(Piece piece, ImmutableArray<IBendOnBlank> together)
-        {
-            if (together is not [BendLine bend])
-            {
-                if (together.OfType<BendLine>().Where(b => b.IsPressLine).OrderBy(b => b.Place).ToList() is [var first, .., var last] alike)
-                    return string.Create(CultureInfo.InvariantCulture, $"{alike.Count} press lines, so far at each: the first from {Place(first.From)} to {Place(first.To)}, the last from {Place(last.From)} to {Place(last.To)}");
-                var arcs = together.SelectMany(b => b.Middle.Segments).ToList();
-                var (centre, radius) = (arcs[0].IsLine ? default : arcs[0].Centre, arcs[0].Radius);
-                if (arcs.All(a => !a.IsLine && a.Centre.DistanceTo(centre) < 0.01))
-                    return string.Create(CultureInfo.InvariantCulture, $"round {Place(centre)}, radius {radius:0.0}, over a former");
-                var curved = together.Count(b => b is CurvedBend);
-                return string.Create(CultureInfo.InvariantCulture, $"runs on without a corner: {together.Length - curved} straight and {curved} curved, over a former");
-            }
-            return $"from {Place(bend.From)} to {Place(bend.To)}";
-
-            string Place(Point point)
-            {
-                // Adding nothing turns a negative zero into zero.
-                var at = point - piece.Shape.Bounds.Min;
-                var (along, up) = (Math.Round(at.X, 1) + 0.0, Math.Round(at.Y, 1) + 0.0);
-                return string.Create(CultureInfo.InvariantCulture, $"{along:0.0} along, {up:0.0} up");
-            }
-        }
+            : Block.Stacked(Height * 0.8,
+                table.Origins(width), Table.Of(columns, rows, Height), Block.Text(Wording.PencilOnly, width, Height), EdgeViews.Of(Modification.Pieces, width, Height));
     }
 
     /// <summary>How it is joined, piece by piece: zinc that comes off, runs of weld in their order.</summary>

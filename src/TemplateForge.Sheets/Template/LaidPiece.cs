@@ -56,6 +56,7 @@ internal sealed record LaidPiece(Piece Turned, Angle Turn, Board Lines, Immutabl
         var turned = piece.Turned(turn);
         var lines = new Board();
         PieceLines.PutOn(lines, turned, unit: 1);
+        lines.Add(LineKinds.Dimension, DrawnBaseLine.Of(piece, turn).Crosses(unit: 1));
         var flaps = Flap.Of(turned);
         var laid = With(flaps);
         if (flaps.Length > 0 && laid.Plan.Tiles.Length > 1 && With([]) is var without && without.Plan.Tiles.Length < laid.Plan.Tiles.Length) laid = without;

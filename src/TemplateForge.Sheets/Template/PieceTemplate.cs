@@ -33,17 +33,18 @@ internal sealed record PieceTemplate(Piece Piece, LaidPiece Laid, int PagesSaved
             drawing.Board.Add(LineKinds.SeamCheck, check.Marks);
             drawing.Free.Take(check.Marks, 0.8);
         }
-        drawing.AddTackNumbers();
         drawing.AddRunNumbers();
-        drawing.AddDatumLetters(height: 5, withHoles: true);
         drawing.AddDimensions(firstNumber, laid.Turn, piece);
-        drawing.Place(TitleBlock.Of(modification, turned), PlaceOfTitle(turned));
+        drawing.AddDatumLetters(height: 5, withHoles: true);
+        drawing.AddTackNumbers();
+        drawing.AddNamesOf(DrawnBaseLine.Of(piece, laid.Turn));
+        drawing.TryPlaceOne(TitleBlock.Of(modification, turned), PlaceOfTitle(turned), TitleBlock.Least);
         foreach (var tile in plan.Tiles)
-            drawing.Place(TitleBlock.WhichWayRound(modification, turned), new(tile.Window.Min.X, tile.Window.Max.Y), tile.Window);
+            drawing.TryPlaceOne(TitleBlock.WhichWayRound(modification, turned), new(tile.Window.Min.X, tile.Window.Max.Y), tile.Window, TitleBlock.Least);
         foreach (var check in checks)
             drawing.TryAddBeside(check.Words, [.. ((double[])[0.25, 0.75, 0.1, 0.9, 0.4, 0.6]).Select(share => check.Start + check.Along * (share * check.Length))], check.Along.Left);
         drawing.AddWarnings(CheckNumbers.FirstWarningOf(modification, piece));
-        drawing.AddNamesOfBends(Wording.BendOf);
+        drawing.AddNamesOfBends(Wording.BendOf, ImmutableDictionary<int, Circle>.Empty);
         drawing.AddNamesOfWraps();
         drawing.AddLabels();
         drawing.AddNamesOfLines();
