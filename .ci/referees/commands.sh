@@ -61,8 +61,10 @@ check "and the same, byte for byte" same many/first first-again
 check "as JSON" sh -c "dotnet '$program' make hole-plug-patch --from values.csv --out many --json | /usr/bin/python3 -m json.tool"
 
 check "a coupon is printed" tf coupon attic --paper letter
-mkdir own
-check "what was measured on it is entered" tf coupon attic --paper letter --level 169.7 --upright 230.3 --rising 286.1 --falling 286 --measured-on 2026-11-28 --shop own
+check "what was measured on it is entered" tf coupon attic --paper letter --level 169.7 --upright 230.3 --rising 286.1 --falling 286 --measured-on 2026-01-31 --shop own
+check "and in inches" tf coupon attic --paper a3 --level "9 13/16 in" --upright "14 15/16 in" --rising "17 7/8 in" --falling "17 7/8 in" --shop own
+refuse_day() { ! tf coupon attic --paper letter --level 169.7 --upright 230.3 --rising 286.1 --falling 286 --measured-on 2999-01-01 --shop own; }
+check "but not for a day that has not come" refuse_day
 check "and corrected" sh -c "dotnet '$program' make hole-plug-patch --paper letter --printer attic --shop own --out attic | grep -q 'corrected for attic'"
 check "and made again from the record alone" sh -c "rm -r own; dotnet '$program' make --job attic/job.json --out attic-again"
 check "byte for byte" same attic attic-again

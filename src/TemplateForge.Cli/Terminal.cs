@@ -18,7 +18,7 @@ public sealed record Terminal
     public required string LibraryFolder { get; init; }
 
     /// <summary>Today, where the command stands.</summary>
-    public DateOnly Today { get; init; } = DateOnly.FromDateTime(DateTime.Now);
+    public required DateOnly Today { get; init; }
 
     /// <summary>Whether a person looks at the output; otherwise it goes to a file or another program.</summary>
     public bool OutputIsScreen { get; init; }
@@ -37,6 +37,7 @@ public sealed record Terminal
             Output = Console.Out,
             Errors = Console.Error,
             CurrentFolder = Directory.GetCurrentDirectory(),
+            Today = DateOnly.FromDateTime(DateTime.Now),
             LibraryFolder = System.IO.Path.Combine(AppContext.BaseDirectory, "profiles"),
             OutputIsScreen = outputIsScreen,
             ErrorsAreScreen = !Console.IsErrorRedirected,

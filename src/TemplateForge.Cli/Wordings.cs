@@ -49,6 +49,13 @@ internal static class Wordings
     public static Complaint NoFolderForCoupon(Place place, string printer, string line) => place.Complain(
         "Nobody has said where your shop's own tables are.", $"Add --shop and the folder; or write under printers, {printer}, coupons in a printers.yaml of your own: {line}");
 
+    public static Complaint DayToCome(Choice day, DateOnly today) => day.Place.Complain(
+        $"{Plain(day.Word)} has not come yet: today is {today.ToString(Shop.ShopReader.Day, System.Globalization.CultureInfo.InvariantCulture)}.",
+        "Give the day on which the coupon was measured, or leave it out for today.");
+
+    public static Complaint NoFolderMade(Choice folder, string why) => folder.Place.Complain(
+        $"The folder '{Plain(folder.Word)}' cannot be made: {Plain(why)}", "Name another folder, or make it yourself.");
+
     public static Complaint EnterByHand(Place place, string printer, string line) => place.Complain(
         "This file cannot be changed without changing more than was asked, or has a fault of its own.", $"Write under printers, {printer}, coupons: {line}");
 

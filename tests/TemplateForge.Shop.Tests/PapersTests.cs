@@ -151,6 +151,21 @@ public class PapersTests
         Assert.Equal(entered, Enter(entered, printer, paper));
     }
 
+    // 25.4 mm to the inch, by the definition of the international inch: 9 13/16 in are 249.2375 mm, which no binary number is.
+    [Theory]
+    [InlineData(9 + 13 / 16.0, 14 + 15 / 16.0, 17 + 7 / 8.0)]
+    [InlineData(9 + 27 / 32.0, 14 + 61 / 64.0, 17 + 29 / 32.0)]
+    [InlineData(29.5 / 3, 44.9 / 3, 53.72 / 3)]
+    public void What_was_measured_in_inches_is_entered_to_a_ten_thousandth_of_a_millimetre(double level, double upright, double diagonal)
+    {
+        var coupon = new Coupon(new(2027, 1, 2), new(250, 380, level * 25.4, upright * 25.4, diagonal * 25.4, diagonal * 25.4));
+        Assert.True(PrinterFile.TryEnter("", Shipped.Tables.Papers, "office-laser", "a3", coupon, out var entered));
+        var lengths = With(entered!).Printers["office-laser"].Coupons["a3"].Lengths;
+        Assert.Equal(level * 25.4, lengths.Level, 0.00005001);
+        Assert.Equal(upright * 25.4, lengths.Upright, 0.00005001);
+        Assert.Equal(diagonal * 25.4, lengths.Rising, 0.00005001);
+    }
+
     [Theory]
     [InlineData("printers: {office-laser: {margins: 5 mm}}\n")]
     [InlineData("printers:\n  office-laser: {margins: 5 mm}\n")]

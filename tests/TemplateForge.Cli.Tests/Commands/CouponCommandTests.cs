@@ -62,6 +62,53 @@ public sealed class CouponCommandTests
     }
 
     [Fact]
+    public void Lengths_are_entered_in_inches_too()
+    {
+        using var typed = Typed.Run(
+            "coupon", "office-laser", "--paper", "a3", "--level", "9 13/16 in", "--upright", "14 15/16 in", "--rising", "17 7/8 in", "--falling", "17 7/8 in", "--shop", "s2");
+        Assert.Equal((ExitCode.Done, ""), (typed.Code, typed.Errors));
+        // 9 13/16 in are 249.2375 mm, 17 7/8 in 454.025 mm.
+        var entered = File.ReadAllText(typed["s2/printers.yaml"]);
+        Assert.Contains("measured: 249.2375 mm", entered, StringComparison.Ordinal);
+        Assert.Contains("rising: 454.025 mm", entered, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_its_help_shows_can_be_typed_as_it_stands()
+    {
+        using var typed = Typed.Run("coupon", "--help");
+        var examples = typed.Output.Split('\n').Select(l => l.Trim().Split(' ')).Where(w => w is [_, "coupon", ..] && w.Contains("office-laser")).ToList();
+        Assert.Equal(2, examples.Count);
+        foreach (var example in examples)
+            Assert.True(typed.Again(example[1..]) == ExitCode.Done, typed.Errors);
+        Assert.Contains("my-shop/printers.yaml", typed.Files);
+    }
+
+    [Fact]
+    public void A_folder_that_is_not_there_is_made_for_lengths_and_one_that_cannot_be_is_told()
+    {
+        using var typed = Typed.Run([.. Measured[..^1], "new/shop"]);
+        Assert.Equal(ExitCode.Done, typed.Code);
+        Assert.Equal(["new/shop/printers.yaml"], typed.Files);
+        Assert.Equal(ExitCode.Refused, typed.Again([.. Measured[..^1], "new/shop/printers.yaml/more"]));
+        Assert.StartsWith("command line:1:", typed.Errors, StringComparison.Ordinal);
+        Assert.Equal(["new/shop/printers.yaml"], typed.Files);
+    }
+
+    [Theory]
+    [InlineData("2026-11-28", ExitCode.Done)]
+    [InlineData("2026-11-29", ExitCode.Refused)]
+    [InlineData("2099-01-01", ExitCode.Refused)]
+    public void A_day_that_has_not_come_is_refused(string day, int code)
+    {
+        using var typed = new Typed();
+        typed.Again([.. Measured, "--measured-on", day], terminal => terminal with { Today = new(2026, 11, 28) });
+        Assert.Equal(code, typed.Code);
+        Assert.Equal(code == ExitCode.Done, typed.Files.Any());
+        if (code == ExitCode.Refused) Assert.Contains("2026-11-28", typed.Errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_coupon_that_is_half_measured_or_belongs_nowhere_is_refused()
     {
         using var typed = Typed.Run("coupon", "office-laser", "--level", "169.7");
