@@ -90,8 +90,8 @@ internal static class CheckDxfCommand
 
     private static bool TryUnit(Choice choice, List<Complaint> complaints, out DxfUnit unit)
     {
-        unit = choice.Word == DxfUnit.Inch.Name ? DxfUnit.Inch : DxfUnit.Millimetre;
-        if (choice.Word == unit.Name) return true;
+        unit = choice.Is(DxfUnit.Inch.Name) ? DxfUnit.Inch : DxfUnit.Millimetre;
+        if (choice.Is(unit.Name)) return true;
         complaints.Add(Wordings.UnknownUnit(choice));
         return false;
     }

@@ -19,7 +19,7 @@ internal static class CompletionCommand
         command.SetAction(parsed =>
         {
             var asked = parsed.GetRequiredValue(shell);
-            var script = asked switch { "bash" => Bash, "zsh" => Zsh, "powershell" => PowerShell, _ => "" };
+            var script = asked.ToLowerInvariant() switch { "bash" => Bash, "zsh" => Zsh, "powershell" => PowerShell, _ => "" };
             if (script.Length == 0)
             {
                 var line = new CommandLine(parsed.Tokens.Select(t => t.Value).ToList(), []);

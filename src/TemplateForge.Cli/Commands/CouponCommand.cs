@@ -200,7 +200,7 @@ internal sealed class CouponCommand
     private static string Quoted(string word) => word.Contains(' ', StringComparison.Ordinal) ? $"\"{word}\"" : word;
 
     private static bool IsName(string name) => name.Length is > 0 and <= 40 && char.IsAsciiLetter(name[0]) && name.All(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '_')
-        && name != ChosenPrinting.None;
+        && !name.Equals(ChosenPrinting.None, StringComparison.OrdinalIgnoreCase);
 
     private int Refuse() => ComplaintPrinter.Refuse(complaints, asked.Json, terminal);
 }

@@ -87,6 +87,7 @@ public sealed class SuggestCommandTests
     [InlineData("bash", "complete ")]
     [InlineData("zsh", "#compdef templateforge")]
     [InlineData("powershell", "Register-ArgumentCompleter")]
+    [InlineData("BASH", "complete ")]
     public void There_is_a_script_for_each_shell_which_asks_the_program(string shell, string part)
     {
         using var typed = Typed.Run("completion", shell);
