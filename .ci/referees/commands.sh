@@ -46,7 +46,13 @@ for command in list show make check-profile check-dxf completion; do
 done
 # On a screen of its own; the colour codes are those of ECMA-48, 8.3.117.
 check "a screen has colour" sh -c "script -qec \"dotnet '$program' list notch\" /dev/null </dev/null | grep -q \$(printf '\\033')"
-check "but not where NO_COLOR is set" sh -c "! script -qec \"env NO_COLOR=1 dotnet '$program' list notch\" /dev/null </dev/null | grep -qE \$(printf '\\033')'\\[[0-9;]*m'"
+check "but not where NO_COLOR is set, nor any other code" sh -c "! script -qec \"env TERM=xterm NO_COLOR=1 dotnet '$program' list notch\" /dev/null </dev/null | grep -q \$(printf '\\033')"
+check "nor on a terminal that knows none" sh -c "! script -qec \"env TERM=dumb dotnet '$program' list notch\" /dev/null </dev/null | grep -q \$(printf '\\033')"
+tf list >/dev/full 2>nowhere.err
+code=$?
+check "output that cannot be written is told" sh -c "[ $code -eq 1 ] && grep -qE ':[0-9]+:[0-9]+: ' nowhere.err && ! grep -q 'should not have' nowhere.err"
+tf list 2>/dev/null | head -1 >first.txt
+check "but not output that nobody reads to its end" test "${PIPESTATUS[0]} $(wc -l <first.txt)" = "0 1"
 
 # --- Many jobs from a table ------------------------------------------------------------------------------------------------
 tf show hole-plug-patch --csv >headings.csv

@@ -59,6 +59,10 @@ internal static class Wordings
     public static Complaint EnterByHand(Place place, string printer, string line) => place.Complain(
         "This file cannot be changed without changing more than was asked, or has a fault of its own.", $"Write under printers, {printer}, coupons: {line}");
 
+    public static Complaint NotPrinted(Place place, NotPrintedException trouble) => place.Complain(
+        $"What this command has to say could not be written: {Plain(trouble.Message)}",
+        "Send its output somewhere else, or make room; files that it had saved by then are there, each of them whole.");
+
     /// <summary>Words without what would steer a terminal.</summary>
     public static string Plain(string words) => new([.. words.Select(c => char.IsControl(c) ? '?' : c)]);
 }

@@ -49,6 +49,10 @@ public static class ChosenPrinting
         return false;
     }
 
+    /// <summary>What must be known of a printer for which nothing was corrected; empty for one that is, and where none was named.</summary>
+    public static string NoteOn(PrintSetup setup) =>
+        setup.Printer.Name.Length == 0 || setup.Printer.IsCorrected ? "" : Wordings.NotCorrected(setup.Printer.Name, setup.Paper.Size);
+
     /// <summary>The paper that somebody named, or the shop's usual one.</summary>
     public static bool TryPaper(Choice choice, ShopTables shop, ICollection<Complaint> complaints, [MaybeNullWhen(false)] out Paper paper)
     {

@@ -16,10 +16,12 @@ public class PapersTests
         return (paper, complaints);
     }
 
-    // ANSI/ASME Y14.1 C to E; the architects' sizes from memory.
+    // ANSI/ASME Y14.1 A to E; the architects' sizes from memory.
     [Theory]
     [InlineData("a5", 148, 210)]
     [InlineData("ledger", 279.4, 431.8)]
+    [InlineData("ansi-a", 215.9, 279.4)]
+    [InlineData("ANSI B", 279.4, 431.8)]
     [InlineData("ansi-c", 431.8, 558.8)]
     [InlineData("ansi-d", 558.8, 863.6)]
     [InlineData("ansi-e", 863.6, 1117.6)]

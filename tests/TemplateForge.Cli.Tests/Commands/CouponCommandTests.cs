@@ -35,6 +35,21 @@ public sealed class CouponCommandTests
     }
 
     [Fact]
+    public void A_usual_printer_that_was_measured_on_other_paper_only_is_said_not_to_be_corrected()
+    {
+        using var typed = Typed.Run(Measured);
+        File.WriteAllText(typed["ours/habits.yaml"], "printer: office-laser\n");
+        Assert.Equal(ExitCode.Done, typed.Again("make", "hole-plug-patch", "--shop", "ours", "--out", "small"));
+        Assert.DoesNotContain("NOT CORRECTED", typed.Output, StringComparison.Ordinal);
+        Assert.Equal(ExitCode.Done, typed.Again("make", "hole-plug-patch", "--shop", "ours", "--paper", "a3 across", "--out", "large"));
+        Assert.Contains("NOT CORRECTED for office-laser", typed.Output, StringComparison.Ordinal);
+        Assert.Contains("coupon office-laser --paper a3.", typed.Output, StringComparison.Ordinal);
+        File.WriteAllText(typed["values.csv"], "job,diameter\na,31\n");
+        Assert.Equal(ExitCode.Done, typed.Again("make", "hole-plug-patch", "--shop", "ours", "--paper", "a3", "--from", "values.csv"));
+        Assert.Contains("NOT CORRECTED for office-laser", typed.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Without_a_day_it_is_today_s()
     {
         using var typed = new Typed();

@@ -23,6 +23,24 @@ public sealed class LibraryCommandsTests
     }
 
     [Fact]
+    public void Output_that_cannot_be_written_is_told_without_a_word_of_a_fault_in_the_program()
+    {
+        using var typed = new Typed();
+        var code = typed.Again(["list"], terminal => terminal with { Output = new FullDisk() });
+        Assert.Equal(ExitCode.Refused, code);
+        Assert.StartsWith("command line:1:1: ", typed.Errors, StringComparison.Ordinal);
+        Assert.Contains("no room", typed.Errors, StringComparison.Ordinal);
+        Assert.Equal(ExitCode.Refused, typed.Again(["list"], terminal => terminal with { Output = new FullDisk(), Errors = new FullDisk() }));
+    }
+
+    private sealed class FullDisk : StringWriter
+    {
+        public override void Write(string? value) => throw new NotPrintedException(new("no room"));
+
+        public override void WriteLine(string? value) => Write(value);
+    }
+
+    [Fact]
     public void Words_that_no_profile_has_are_told()
     {
         using var typed = Typed.Run("list", "gearbox");
