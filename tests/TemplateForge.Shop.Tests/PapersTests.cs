@@ -177,6 +177,29 @@ public class PapersTests
         Assert.False(PrinterFile.TryEnter(text, Shipped.Tables.Papers, "office-laser", "a3", New, out _));
 
     [Fact]
+    public void Papers_and_printers_may_say_where_their_numbers_are_from()
+    {
+        var shop = Shipped.Read(
+        [
+            .. Shipped.Files,
+            new("ours/papers.yaml", "papers:\n  card: {width: 300 mm, height: 500 mm, margin: 8 mm, source: Measured on a sheet.}\n"),
+            new("ours/printers.yaml", "printers:\n  attic: {margins: 5 mm, source: Measured on a page of ruled lines.}\n"),
+        ]);
+        Assert.Equal(500, shop.Papers.Single(p => p.Name == "card").Height);
+        Assert.True(shop.Printers.ContainsKey("attic"));
+    }
+
+    [Fact]
+    public void A_line_that_habits_do_not_have_is_told_with_all_that_they_have()
+    {
+        var complaints = new List<Complaint>();
+        Assert.False(ShopReader.TryRead([.. Shipped.Files, new("ours/habits.yaml", "name: Copperbeck Works\n")], complaints, out _));
+        var complaint = Assert.Single(complaints);
+        Assert.Equal(("ours/habits.yaml", 1, 1), (complaint.File, complaint.Line, complaint.Column));
+        Assert.All((string[])["shop", "paper", "overlap", "cutter", "dxf", "printer", "line"], name => Assert.Contains(name, complaint.Remedy, StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Habits_name_the_usual_printer_and_the_width_of_lines()
     {
         var shop = Shipped.Read([.. Shipped.Files, new("ours/printers.yaml", Own), new("ours/habits.yaml", "printer: attic\nline: 0.25 mm\n")]);

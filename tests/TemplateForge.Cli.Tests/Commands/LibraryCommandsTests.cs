@@ -22,6 +22,19 @@ public sealed class LibraryCommandsTests
         Assert.DoesNotContain("booster", typed.Output, StringComparison.Ordinal);
     }
 
+    // At its defaults a square duct is its own mirror image, and its sheets say EITHER HAND; offset to a side it is not.
+    [Theory]
+    [InlineData("square-to-round-duct", "left hand or either", "left hand, or either where")]
+    [InlineData("booster-clearance-notch", "left hand", "left hand.")]
+    [InlineData("hole-plug-patch", "either hand", "either hand.")]
+    public void For_which_hand_a_profile_is_drawn_is_what_its_sheets_say(string profile, string listed, string shown)
+    {
+        using var typed = Typed.Run("list", profile);
+        Assert.EndsWith(listed, typed.Output.TrimEnd(), StringComparison.Ordinal);
+        Assert.Equal(ExitCode.Done, typed.Again("show", profile));
+        Assert.Contains($"Drawn for: {shown}", typed.Output, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Output_that_cannot_be_written_is_told_without_a_word_of_a_fault_in_the_program()
     {
