@@ -46,7 +46,7 @@ for command in list show make check-profile check-dxf completion; do
 done
 # On a screen of its own; the colour codes are those of ECMA-48, 8.3.117.
 check "a screen has colour" sh -c "script -qec \"dotnet '$program' list notch\" /dev/null </dev/null | grep -q \$(printf '\\033')"
-check "but not where NO_COLOR is set, nor any other code" sh -c "! script -qec \"env TERM=xterm NO_COLOR=1 dotnet '$program' list notch\" /dev/null </dev/null | grep -q \$(printf '\\033')"
+check "but not where NO_COLOR is set, nor is it readied for keys" sh -c "! script -qec \"env TERM=xterm NO_COLOR=1 dotnet '$program' list notch\" /dev/null </dev/null | grep -qE \$(printf '\\033')'\\[([0-9;]*m|\\?1h)'"
 check "nor on a terminal that knows none" sh -c "! script -qec \"env TERM=dumb dotnet '$program' list notch\" /dev/null </dev/null | grep -q \$(printf '\\033')"
 tf list >/dev/full 2>nowhere.err
 code=$?
