@@ -46,7 +46,13 @@ for command in list show make check-profile check-dxf completion; do
 done
 # On a screen of its own; the colour codes are those of ECMA-48, 8.3.117.
 check "a screen has colour" sh -c "script -qec \"dotnet '$program' list notch\" /dev/null </dev/null | grep -q \$(printf '\\033')"
-check "but not where NO_COLOR is set" sh -c "! script -qec \"env NO_COLOR=1 dotnet '$program' list notch\" /dev/null </dev/null | grep -qE \$(printf '\\033')'\\[[0-9;]*m'"
+check "but not where NO_COLOR is set, nor is it readied for keys" sh -c "! script -qec \"env TERM=xterm NO_COLOR=1 dotnet '$program' list notch\" /dev/null </dev/null | grep -qE \$(printf '\\033')'\\[([0-9;]*m|\\?1h)'"
+check "nor on a terminal that knows none" sh -c "! script -qec \"env TERM=dumb dotnet '$program' list notch\" /dev/null </dev/null | grep -q \$(printf '\\033')"
+tf list >/dev/full 2>nowhere.err
+code=$?
+check "output that cannot be written is told" sh -c "[ $code -eq 1 ] && grep -qE ':[0-9]+:[0-9]+: ' nowhere.err && ! grep -q 'should not have' nowhere.err"
+tf list 2>/dev/null | head -1 >first.txt
+check "but not output that nobody reads to its end" test "${PIPESTATUS[0]} $(wc -l <first.txt)" = "0 1"
 
 # --- Many jobs from a table ------------------------------------------------------------------------------------------------
 tf show hole-plug-patch --csv >headings.csv
@@ -62,8 +68,10 @@ check "and the same, byte for byte" same many/first first-again
 check "as JSON" sh -c "dotnet '$program' make hole-plug-patch --from values.csv --out many --json | /usr/bin/python3 -m json.tool"
 
 check "a coupon is printed" tf coupon attic --paper letter
-mkdir own
-check "what was measured on it is entered" tf coupon attic --paper letter --level 169.7 --upright 230.3 --rising 286.1 --falling 286 --measured-on 2026-11-28 --shop own
+check "what was measured on it is entered" tf coupon attic --paper letter --level 169.7 --upright 230.3 --rising 286.1 --falling 286 --measured-on 2026-01-31 --shop own
+check "and in inches" tf coupon attic --paper a3 --level "9 13/16 in" --upright "14 15/16 in" --rising "17 7/8 in" --falling "17 7/8 in" --shop own
+refuse_day() { ! tf coupon attic --paper letter --level 169.7 --upright 230.3 --rising 286.1 --falling 286 --measured-on 2999-01-01 --shop own; }
+check "but not for a day that has not come" refuse_day
 check "and corrected" sh -c "dotnet '$program' make hole-plug-patch --paper letter --printer attic --shop own --out attic | grep -q 'corrected for attic'"
 check "and made again from the record alone" sh -c "rm -r own; dotnet '$program' make --job attic/job.json --out attic-again"
 check "byte for byte" same attic attic-again

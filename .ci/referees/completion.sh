@@ -26,27 +26,15 @@ says "templateforge make hole-plug-patch --out " ""
 # Where nothing is said bash offers files.
 if complete -p templateforge | grep -q -- '-o default'; then echo "ok bash: files where a file is meant"; else echo "FAIL bash: no files"; fi
 
-if command -v zsh >/dev/null; then
-    zsh -f -c '
-        compdef() { echo "compdef $*" }
-        source <(templateforge completion zsh)
-        compadd() { echo "compadd $*" }
-        _files() { echo "_files" }
-        for LBUFFER in "templateforge ma" "templateforge make hole-plug-patch --set diam" "templateforge make hole-plug-patch --out "; do _templateforge; done
-    ' >"${TMPDIR:-/tmp}/completion.$$" 2>&1
-    wanted=$'compdef _templateforge templateforge\ncompadd -- make\ncompadd -S  -- diameter=\n_files'
-    if [ "$(cat "${TMPDIR:-/tmp}/completion.$$")" = "$wanted" ]; then echo "ok zsh: a command, a parameter, a file"
-    else echo "FAIL zsh"; sed 's/^/     /' "${TMPDIR:-/tmp}/completion.$$"; fi
-    rm -f "${TMPDIR:-/tmp}/completion.$$"
-else
-    echo "   no zsh here"
-fi
+if command -v zsh >/dev/null; then zsh -f "$(dirname "$0")/completion.zsh"; else echo "   no zsh here"; fi
 
 if command -v pwsh >/dev/null; then
     found=$(pwsh -NoProfile -Command '
         templateforge completion powershell | Out-String | Invoke-Expression
-        ([System.Management.Automation.CommandCompletion]::CompleteInput("templateforge make booster-cl", 29, $null)).CompletionMatches.CompletionText')
-    if [ "$found" = booster-clearance-notch ]; then echo "ok PowerShell"; else echo "FAIL PowerShell gave '$found'"; fi
+        foreach ($line in "templateforge make booster-cl", "cd .; templateforge make booster-cl") {
+            ([System.Management.Automation.CommandCompletion]::CompleteInput($line, $line.Length, $null)).CompletionMatches.CompletionText
+        }')
+    if [ "$found" = $'booster-clearance-notch\nbooster-clearance-notch' ]; then echo "ok PowerShell"; else echo "FAIL PowerShell gave '$found'"; fi
 else
     echo "   no PowerShell here"
 fi

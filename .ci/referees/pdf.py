@@ -122,7 +122,7 @@ def shift_of(page, points):
 def pages_of(pdf, record):
     told = subprocess.run(["pdfinfo", "-f", "1", "-l", "9999", pdf], capture_output=True, text=True, check=True).stdout
     sizes = re.findall(rf"Page\s+\d+ size:\s+({NUMBER}) x ({NUMBER}) pts", told)
-    return [Page(pdf, i + 1, float(w) * 25.4 / 72, float(h) * 25.4 / 72, record.printer(across=float(w) > float(h)), record.line())
+    return [Page(pdf, i + 1, float(w) * 25.4 / 72, float(h) * 25.4 / 72, record.printer(record.lies_across(float(w) * 25.4 / 72, float(h) * 25.4 / 72)), record.line())
             for i, (w, h) in enumerate(sizes)]
 
 
@@ -249,7 +249,7 @@ def tiles_of(record, pages):
         if not any(scale_checks(page)):
             continue
         best = nothing = (0.0, 0.0, 0, -len(pages))
-        margins = record.margins(across=page.width > page.height)
+        margins = record.margins(record.lies_across(page.width, page.height))
         for piece in laid:
             wanted = vertices_of(piece)
             shift, votes, brought = shift_of(page, wanted)
@@ -299,7 +299,7 @@ def blank_refusals(record, pdf):
             raw = path.read_bytes()
             head = re.match(rb"P5\s+(\d+)\s+(\d+)\s+255\s", raw)
             grey = numpy.frombuffer(raw[head.end():], dtype=numpy.uint8).reshape(int(head.group(2)), int(head.group(1)))
-            left, right, top, bottom = (int(max(0, m - 0.5) * 72 / 25.4) for m in record.margins(across=grey.shape[1] > grey.shape[0]))
+            left, right, top, bottom = (int(max(0, m - 0.5) * 72 / 25.4) for m in record.margins(record.lies_across(grey.shape[1] * 25.4 / 72, grey.shape[0] * 25.4 / 72)))
             if (grey < 128).sum() < 400:
                 yield f"blank: page {number}"
             inner = grey.copy()

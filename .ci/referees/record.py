@@ -39,6 +39,13 @@ class Record:
         sizes = dict(re.findall(r"(\w+):\s*([\d.]+ (?:mm|in))", self._row(size)))
         return _mm(sizes["width"]), _mm(sizes["height"])
 
+    def lies_across(self, width, height):
+        """Whether a page is turned before it is printed; on a roll one that is as high as the roll is wide, however long it is."""
+        roll, length = self.paper()
+        if length is None and min(abs(width - roll), abs(height - roll)) < 0.5:
+            return abs(width - roll) >= 0.5
+        return width > height
+
     @property
     def paper_name(self):
         """The paper without how it lies."""

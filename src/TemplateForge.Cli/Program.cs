@@ -1,5 +1,6 @@
 using System.Runtime.InteropServices;
 using TemplateForge.Cli.Commands;
+using TemplateForge.Cli.Printing;
 
 namespace TemplateForge.Cli;
 
@@ -32,6 +33,10 @@ public static class Program
         {
             return CommandTree.Run(args, terminal, cancellation);
         }
+        catch (NotPrintedException trouble)
+        {
+            return NotPrinted(trouble, terminal);
+        }
         catch (OperationCanceledException)
         {
             terminal.Errors.WriteLine("Stopped. Nothing was saved.");
@@ -43,5 +48,18 @@ public static class Program
             terminal.Errors.WriteLine($"The program failed where it should not have, and nothing was saved: {what}");
             return ExitCode.ProgramFailed;
         }
+    }
+
+    private static int NotPrinted(NotPrintedException trouble, Terminal terminal)
+    {
+        try
+        {
+            ComplaintPrinter.Print([Wordings.NotPrinted(CommandLine.Start, trouble)], terminal);
+        }
+        catch (NotPrintedException)
+        {
+            // There is nowhere to say it; the exit code does.
+        }
+        return ExitCode.Refused;
     }
 }

@@ -41,8 +41,19 @@ internal static partial class Wordings
     public static Complaint NoFolderForCoupon(Place place, string printer, string line) => place.Complain(
         "Nobody has said where your shop's own tables are.", $"Add --shop and the folder; or write under printers, {printer}, coupons in a printers.yaml of your own: {line}");
 
+    public static Complaint DayToCome(Choice day, DateOnly today) => day.Place.Complain(
+        $"{Plain(day.Word)} has not come yet: today is {today.ToString(Shop.ShopReader.Day, System.Globalization.CultureInfo.InvariantCulture)}.",
+        "Give the day on which the coupon was measured, or leave it out for today.");
+
+    public static Complaint NoFolderMade(Choice folder, string why) => folder.Place.Complain(
+        $"The folder '{Plain(folder.Word)}' cannot be made: {Plain(why)}", "Name another folder, or make it yourself.");
+
     public static Complaint EnterByHand(Place place, string printer, string line) => place.Complain(
         "This file cannot be changed without changing more than was asked, or has a fault of its own.", $"Write under printers, {printer}, coupons: {line}");
+
+    public static Complaint NotPrinted(Place place, NotPrintedException trouble) => place.Complain(
+        $"What this command has to say could not be written: {Plain(trouble.Message)}",
+        "Send its output somewhere else, or make room; files that it had saved by then are there, each of them whole.");
 
     /// <summary>Words without what would steer a terminal.</summary>
     public static string Plain(string words) => new([.. words.Select(c => char.IsControl(c) ? '?' : c)]);

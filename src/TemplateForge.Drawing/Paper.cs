@@ -25,8 +25,8 @@ public sealed record Paper(string Name, double Width, double Height, Margins Mar
     /// <summary>The widest of its margins, in mm: what is free of ink whichever way round the printer takes the sheet.</summary>
     public double Margin => Margins.Widest;
 
-    /// <summary>What is printed where the length does not follow from a drawing, as a cover: a roll is cut to the proportion of a sheet.</summary>
-    public Paper AsSheet() => IsRoll ? this with { IsRoll = false, Height = Math.Min(Height, Width * Math.Sqrt(2)) } : this;
+    /// <summary>What is printed where the length does not follow from a drawing, as a cover: a roll is cut to the proportion of a sheet, in whole mm.</summary>
+    public Paper AsSheet() => IsRoll ? this with { IsRoll = false, Height = Math.Min(Height, Math.Floor(Width * Math.Sqrt(2))) } : this;
 }
 
 /// <summary>How a sheet lies before whoever reads it.</summary>

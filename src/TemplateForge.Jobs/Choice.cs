@@ -16,4 +16,14 @@ public readonly record struct Choice
 
     public Place Place { get; }
     public bool IsMade => word is not null;
+
+    /// <summary>Whether this word was chosen, with capitals or without.</summary>
+    public bool Is(string one) => Word.Equals(one, StringComparison.OrdinalIgnoreCase);
+
+    /// <summary>The entry of a table that the word means: the one that is so called, else one that differs in capitals only; the word itself where there is none.</summary>
+    public string Among(IEnumerable<string> names)
+    {
+        var (chosen, all) = (Word, names.ToList());
+        return all.Contains(chosen) ? chosen : all.Order(StringComparer.Ordinal).FirstOrDefault(n => n.Equals(chosen, StringComparison.OrdinalIgnoreCase), chosen);
+    }
 }

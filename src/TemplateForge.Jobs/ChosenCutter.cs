@@ -30,8 +30,8 @@ internal sealed class ChosenCutter
     {
         chosen = null;
         var (asked, kerf) = (request.Cutter, request.Kerf);
-        var name = asked.IsMade ? asked.Word : shop.UsualCutter;
-        if (name.Length == 0 || name == None)
+        var name = asked.IsMade ? asked.Among(shop.Cutters.Keys) : shop.UsualCutter;
+        if (name.Length == 0 || asked.Is(None))
         {
             if (kerf.IsMade)
             {

@@ -28,9 +28,9 @@ public static class ChosenPrinting
         var overlap = Length(request.Overlap, "--overlap", shop.Overlap, LeastOverlap, MostOverlap, complaints);
         var line = Length(request.Line, "--line", shop.Line, LineWidth.Least, LineWidth.Most, complaints);
         var turn = TurnOf(request.Turn, complaints);
-        var name = request.Printer.IsMade ? request.Printer.Word : shop.UsualPrinter;
+        var name = request.Printer.IsMade ? request.Printer.Among(shop.Printers.Keys) : shop.UsualPrinter;
         var printer = PrinterSetup.Unknown;
-        if (name.Length > 0 && name != None)
+        if (name.Length > 0 && !request.Printer.Is(None))
         {
             if (!shop.Printers.TryGetValue(name, out var known)) complaints.Add(Wordings.UnknownPrinter(request.Printer, name, shop.Printers.Keys.Order(StringComparer.Ordinal)));
             else if (hasPaper)
@@ -48,6 +48,10 @@ public static class ChosenPrinting
         complaints.Add(Wordings.PaperWithoutRoom(request.Paper, setup.Room, overlap));
         return false;
     }
+
+    /// <summary>What must be known of a printer for which nothing was corrected; empty for one that is, and where none was named.</summary>
+    public static string NoteOn(PrintSetup setup) =>
+        setup.Printer.Name.Length == 0 || setup.Printer.IsCorrected ? "" : Wordings.NotCorrected(setup.Printer.Name, setup.Paper.Size);
 
     /// <summary>The paper that somebody named, or the shop's usual one.</summary>
     public static bool TryPaper(Choice choice, ShopTables shop, ICollection<Complaint> complaints, [MaybeNullWhen(false)] out Paper paper)
@@ -67,8 +71,8 @@ public static class ChosenPrinting
 
     private static TurnWish TurnOf(Choice choice, ICollection<Complaint> complaints)
     {
-        if (!choice.IsMade || choice.Word == Fewest) return TurnWish.Fewest;
-        if (choice.Word == None) return TurnWish.None;
+        if (!choice.IsMade || choice.Is(Fewest)) return TurnWish.Fewest;
+        if (choice.Is(None)) return TurnWish.None;
         var found = new List<Complaint>();
         if (QuantityReader.TryRead(choice.Word, Unit.Degree, choice.Place, found, out var angle, "--turn") && Math.Abs(angle.Value) <= 180)
             return new(Angle.FromDegrees(angle.Value), IsFewest: false);

@@ -14,9 +14,10 @@ internal static class HandWords
         _ => "either",
     };
 
+    /// <summary>Reads a hand; capitals are understood.</summary>
     public static bool TryRead(string word, out Hand hand)
     {
-        (var known, hand) = word switch
+        (var known, hand) = word.ToLowerInvariant() switch
         {
             "left" => (true, Hand.Left),
             "right" => (true, Hand.Right),

@@ -128,7 +128,7 @@ public sealed class JobPlan
             complaints.Add(Wordings.ProfileHasNoHand(choice, profile.Name));
             return [];
         }
-        if (choice.Word == HandWords.Both && bothIsAnAnswer) return [Hand.Left, Hand.Right];
+        if (choice.Is(HandWords.Both) && bothIsAnAnswer) return [Hand.Left, Hand.Right];
         if (hand != Hand.Either) return [hand];
         complaints.Add(Wordings.UnknownHand(choice, bothIsAnAnswer ? ["left", "right", HandWords.Both] : ["left", "right"]));
         return [];

@@ -15,6 +15,9 @@ internal static partial class Wordings
         $"Nobody has measured a coupon of {known.Name} on {paper}, only on {string.Join(", ", known.Coupons.Keys.Order(StringComparer.Ordinal))}: another paper may run through the other way round.",
         $"Print one and measure it: coupon {known.Name} --paper {Word(paper)}. Or leave --printer out, and nothing is corrected.");
 
+    public static string NotCorrected(string printer, string paper) =>
+        $"NOT CORRECTED for {printer}, for nobody has measured a coupon of it on {paper}. Print one and measure it: coupon {printer} --paper {Word(paper)}";
+
     public static Complaint PaperWithoutRoom(Choice paper, Paper known, double overlap) => (paper.IsMade ? paper.Place : new("papers.yaml", 1, 1)).Complain(
         string.Create(CultureInfo.InvariantCulture, $"The paper {known.Name} leaves no room for a drawing beside its margins and an overlap of {overlap:0.#} mm."),
         "Take larger paper, or lower the overlap.");

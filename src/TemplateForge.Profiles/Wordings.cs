@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using TemplateForge.Fabrication;
 using TemplateForge.Geometry;
 using TemplateForge.Notation;
 
@@ -25,12 +26,13 @@ internal static partial class Wordings
             $"{setting.Name} is given, but it is only asked for when {when}.",
             $"Leave {setting.Name} out, or change what it depends on.");
 
-    public static Complaint OutOfRange(Setting setting, string parameter, Quantity value, ValueRange range) =>
+    public static Complaint OutOfRange(Setting setting, string parameter, ValueSource source, Quantity value, ValueRange range) =>
         setting.ValuePlace.Complain(
             setting.Name == parameter
                 ? $"{parameter} is {value}, but takes {range}."
                 : $"{setting.Name} {setting.Text.Trim()} makes {parameter} {value}, but it takes {range}.",
-            value.Value < range.Least.Value ? $"Raise it to {range.Least} or more." : $"Lower it to {range.Most} or less.");
+            source == ValueSource.Measured ? "Measure it again, and see how it was written. If it is right, this profile is not made for it."
+            : value.Value < range.Least.Value ? $"Raise it to {range.Least} or more." : $"Lower it to {range.Most} or less.");
 
     public static Complaint UnknownOption(Place place, string word, string parameter, IEnumerable<string> options) =>
         place.Complain(

@@ -39,20 +39,19 @@ public sealed record TemplateSheet(Document Document, ImmutableArray<Laying> Lay
             modification.Title,
             $"{Wording.ProfileOf(modification)}, {Wording.HandOf(modification)}",
             [
-                .. CoverPages(modification, setup, templates).Select(p => setup.Corrected(SmallPaper.Printed(p, setup.Room.AsSheet()))),
-                .. templates.SelectMany(t => t.Pages(modification, setup)).Select(setup.Corrected),
+                .. CoverPages(modification, setup, templates).Select(p => setup.Corrected(SmallPaper.Printed(p, setup.Room.AsSheet()), across: false)),
+                .. templates.SelectMany(t => t.Pages(modification, setup).Select(p => setup.Corrected(p, t.Plan.IsAcross))),
             ]);
         return new(document, [.. templates.Select(t => new Laying(t.Piece.Name, t.Piece.Title, t.Laid.Turn, t.Plan.Tiles.Length, t.PagesSaved))]);
     }
 
     private static IEnumerable<Page> CoverPages(Modification modification, PrintSetup setup, ImmutableArray<PieceTemplate> templates)
     {
-        var paper = SmallPaper.LaidOutOn(setup.Room.AsSheet());
+        var sheet = setup.Room.AsSheet();
         var blocks = new CoverBlocks(modification, Text);
-        var frame = new Box(Point.Origin, new(paper.Width, paper.Height)).Grown(-paper.Margin - 4);
-        var columns = PageFlow.Columns(frame, LeastColumn, Gap * 1.5);
-        var width = columns[0].Width;
-        return PageFlow.Pages(modification, paper, columns, Gap, Block.LineOrText($"{modification.Title}: {Wording.HandOf(modification)}", width, Text, strong: true),
+        var width = Columns(SmallPaper.LaidOutOn(sheet))[0].Width;
+        var running = Block.LineOrText($"{modification.Title}: {Wording.HandOf(modification)}", width, Text, strong: true);
+        ImmutableArray<Block> cover =
         [
             blocks.Heading("Paper template at true size", width),
             .. blocks.Banners(width),
@@ -66,7 +65,14 @@ public sealed record TemplateSheet(Document Document, ImmutableArray<Laying> Lay
             blocks.Section("The curved panel", blocks.Panels(width)),
             blocks.Section("Cautions", blocks.Cautions(width, columns: 2)),
             blocks.Section("Values used", blocks.Values(width, toConfirm: false)),
-        ]);
+        ];
+        // A roll is cut where the text ends.
+        if (setup.Paper.IsRoll) sheet = PageFlow.Shortest(sheet, s => Columns(SmallPaper.LaidOutOn(s)), Gap, cover);
+        var paper = SmallPaper.LaidOutOn(sheet);
+        return PageFlow.Pages(modification, paper, Columns(paper), Gap, running, cover);
+
+        static ImmutableArray<Box> Columns(Paper paper) =>
+            PageFlow.Columns(new Box(Point.Origin, new(paper.Width, paper.Height)).Grown(-paper.Margin - 4), LeastColumn, Gap * 1.5);
     }
 
     // The pieces' maps beside each other; beside a single one how the pages are joined.

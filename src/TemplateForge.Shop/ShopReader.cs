@@ -75,7 +75,7 @@ public static class ShopReader
         if (hasPrinter && !printers.ContainsKey(printer.Text))
             complaints.Add(Wordings.UnknownPrinter(printer.Place, printer.Text, printers.Keys.Order(StringComparer.Ordinal)));
         var line = ShopFields.LengthOr(LineWidth.Usual, habits, "line", LineWidth.Least, LineWidth.Most, complaints);
-        habits.Done();
+        habits.Done(listsAll: true);
         if (complaints.Count == before) CheckRoom(papers, overlap, complaints);
         if (complaints.Count > before || usualPaper is null) return false;
 

@@ -36,6 +36,7 @@ internal sealed class Typed : IDisposable
             Output = output,
             Errors = errors,
             CurrentFolder = Folder,
+            Today = new(2026, 11, 28),
             LibraryFolder = Path.Combine(AppContext.BaseDirectory, "profiles"),
         };
         Code = Program.Run(words, on(terminal), cancellation);

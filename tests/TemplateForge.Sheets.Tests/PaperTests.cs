@@ -169,22 +169,33 @@ public class PaperTests
         }
     }
 
-    [Fact]
-    public void The_scale_checks_of_a_corrected_page_are_right_once_its_printer_has_erred()
+    // A page of a roll may be shorter than the roll is wide: which way it lies does not follow from which side is longer.
+    [Theory]
+    [InlineData(210, false, PaperLay.Upright)]
+    [InlineData(210, false, PaperLay.Across)]
+    [InlineData(610, true, PaperLay.Upright)]
+    [InlineData(610, true, PaperLay.Across)]
+    public void The_scale_checks_of_a_corrected_page_are_right_once_its_printer_has_erred(double width, bool isRoll, PaperLay lay)
     {
         // A printer that makes x 0.6 % shorter and y 0.4 % longer, and leans by 0.1 %; its coupon by Pythagoras.
-        Point Prints(Point p) => new(0.994 * p.X + 0.001 * p.Y, 1.004 * p.Y);
-        double Apart(Point a, Point b) => Prints(a).DistanceTo(Prints(b));
+        Point Erring(Point p) => new(0.994 * p.X + 0.001 * p.Y, 1.004 * p.Y);
+        // What is read across is turned by a quarter before it is printed.
+        Point Prints(Point p) => Erring(lay == PaperLay.Across ? new(-p.Y, p.X) : p);
+        double Apart(Point a, Point b) => Erring(a).DistanceTo(Erring(b));
         Point a = Point.Origin, b = new(170, 0), c = new(170, 250), d = new(0, 250);
         var error = PrinterError.Of(new(170, 250, Apart(a, b), Apart(a, d), Apart(a, c), Apart(d, b)));
-        var made = Make(Strip(100, 60, Angle.Zero), new(Cases.A4 with { Lay = PaperLay.Upright }, 12) { Printer = new("office-laser", error, "2026-11-28") });
-        var page = Tiles(made).Single();
+        var paper = isRoll ? new Paper("roll across", width, 5000, 8) { IsRoll = true, Lay = lay } : Cases.A4 with { Lay = lay };
+        var made = Make(Strip(100, 60, Angle.Zero), new(paper, 12) { Printer = new("office-laser", error, "2026-11-28"), Turn = TurnWish.None });
+        var page = made.Document.Pages[^1];
         using var pdf = PdfDocument.Open(PdfWriter.Write(made.Document with { Pages = [page] }));
         var lines = pdf.GetPage(1).Paths.SelectMany(p => p).SelectMany(p => p.Commands).OfType<PdfSubpath.Line>()
             .Select(l => (From: Prints(new(l.From.X * 25.4 / 72, l.From.Y * 25.4 / 72)), To: Prints(new(l.To.X * 25.4 / 72, l.To.Y * 25.4 / 72))))
             .Select(l => l.To - l.From).ToList();
         foreach (var check in Printed.On(page).Where(p => p.Layer == "SCALE-CHECK").SelectMany(p => p.Segments).Where(s => s.Length > 90))
-            Assert.Contains(lines, l => Math.Abs(l.Length - check.Length) < 0.02 && Math.Abs(l.Unit.Dot(check.StartDirection)) > 0.9999);
+        {
+            var along = lay == PaperLay.Across ? new Vector(-check.StartDirection.Y, check.StartDirection.X) : check.StartDirection;
+            Assert.Contains(lines, l => Math.Abs(l.Length - check.Length) < 0.02 && Math.Abs(l.Unit.Dot(along)) > 0.9999);
+        }
     }
 
     [Fact]
@@ -197,6 +208,30 @@ public class PaperTests
         var seam = Assert.Single(laid.Plan.Seams);
         var strip = Box.Around([seam.Start, seam.End + seam.Inwards * seam.Overlap]);
         Assert.All(piece.Datums, d => Assert.False(strip.Touches(new Box(d.At, d.At).Grown(PieceLines.Reach(d, 1))), $"{d.Label} lies in the seam at {seam.Start}"));
+    }
+
+    // 610 mm and 24 in are what rolls are sold in; 150 mm is so narrow that its cover is made smaller as a whole.
+    [Theory]
+    [InlineData(610)]
+    [InlineData(609.6)]
+    [InlineData(914.4)]
+    [InlineData(150)]
+    public void The_cover_on_a_roll_is_no_longer_than_its_text_asks_and_a_whole_number_of_millimetres(double width)
+    {
+        var roll = new Paper("roll", width, 5000, 8) { IsRoll = true };
+        var made = TemplateSheet.Of(Samples.MeasuredNotch, new(roll, 12));
+        var covers = made.Document.Pages.Except(Tiles(made)).ToList();
+        foreach (var cover in covers)
+        {
+            Assert.Equal(width, cover.Width, 1e-9);
+            Assert.Equal(0, Math.IEEERemainder(cover.Height, 1), 1e-9);
+        }
+        if (covers is not [var only]) return;
+        Assert.True(only.Height < width * Math.Sqrt(2) / 2, $"{only.Height}");
+        // It ends where the longest of its columns does, but for what a column cannot be shared out to.
+        var ink = Printed.On(only).Where(p => p.Layer != "DEMONSTRATION").ToList();
+        Assert.InRange(ink.Min(p => p.Mark.Bounds.Min.Y), 8, 40);
+        Assert.True(ink.Max(p => p.Mark.Bounds.Max.X) > width * 0.6, "its columns lie over the whole width");
     }
 
     [Fact]

@@ -16,10 +16,12 @@ public class PapersTests
         return (paper, complaints);
     }
 
-    // ANSI/ASME Y14.1 C to E; the architects' sizes from memory.
+    // ANSI/ASME Y14.1 A to E; the architects' sizes from memory.
     [Theory]
     [InlineData("a5", 148, 210)]
     [InlineData("ledger", 279.4, 431.8)]
+    [InlineData("ansi-a", 215.9, 279.4)]
+    [InlineData("ANSI B", 279.4, 431.8)]
     [InlineData("ansi-c", 431.8, 558.8)]
     [InlineData("ansi-d", 558.8, 863.6)]
     [InlineData("ansi-e", 863.6, 1117.6)]
@@ -151,6 +153,21 @@ public class PapersTests
         Assert.Equal(entered, Enter(entered, printer, paper));
     }
 
+    // 25.4 mm to the inch, by the definition of the international inch: 9 13/16 in are 249.2375 mm, which no binary number is.
+    [Theory]
+    [InlineData(9 + 13 / 16.0, 14 + 15 / 16.0, 17 + 7 / 8.0)]
+    [InlineData(9 + 27 / 32.0, 14 + 61 / 64.0, 17 + 29 / 32.0)]
+    [InlineData(29.5 / 3, 44.9 / 3, 53.72 / 3)]
+    public void What_was_measured_in_inches_is_entered_to_a_ten_thousandth_of_a_millimetre(double level, double upright, double diagonal)
+    {
+        var coupon = new Coupon(new(2027, 1, 2), new(250, 380, level * 25.4, upright * 25.4, diagonal * 25.4, diagonal * 25.4));
+        Assert.True(PrinterFile.TryEnter("", Shipped.Tables.Papers, "office-laser", "a3", coupon, out var entered));
+        var lengths = With(entered!).Printers["office-laser"].Coupons["a3"].Lengths;
+        Assert.Equal(level * 25.4, lengths.Level, 0.00005001);
+        Assert.Equal(upright * 25.4, lengths.Upright, 0.00005001);
+        Assert.Equal(diagonal * 25.4, lengths.Rising, 0.00005001);
+    }
+
     [Theory]
     [InlineData("printers: {office-laser: {margins: 5 mm}}\n")]
     [InlineData("printers:\n  office-laser: {margins: 5 mm}\n")]
@@ -158,6 +175,29 @@ public class PapersTests
     [InlineData("printers:\n\tbad\n")]
     public void A_file_that_cannot_be_changed_without_breaking_it_is_left_alone(string text) =>
         Assert.False(PrinterFile.TryEnter(text, Shipped.Tables.Papers, "office-laser", "a3", New, out _));
+
+    [Fact]
+    public void Papers_and_printers_may_say_where_their_numbers_are_from()
+    {
+        var shop = Shipped.Read(
+        [
+            .. Shipped.Files,
+            new("ours/papers.yaml", "papers:\n  card: {width: 300 mm, height: 500 mm, margin: 8 mm, source: Measured on a sheet.}\n"),
+            new("ours/printers.yaml", "printers:\n  attic: {margins: 5 mm, source: Measured on a page of ruled lines.}\n"),
+        ]);
+        Assert.Equal(500, shop.Papers.Single(p => p.Name == "card").Height);
+        Assert.True(shop.Printers.ContainsKey("attic"));
+    }
+
+    [Fact]
+    public void A_line_that_habits_do_not_have_is_told_with_all_that_they_have()
+    {
+        var complaints = new List<Complaint>();
+        Assert.False(ShopReader.TryRead([.. Shipped.Files, new("ours/habits.yaml", "name: Copperbeck Works\n")], complaints, out _));
+        var complaint = Assert.Single(complaints);
+        Assert.Equal(("ours/habits.yaml", 1, 1), (complaint.File, complaint.Line, complaint.Column));
+        Assert.All((string[])["shop", "paper", "overlap", "cutter", "dxf", "printer", "line"], name => Assert.Contains(name, complaint.Remedy, StringComparison.Ordinal));
+    }
 
     [Fact]
     public void Habits_name_the_usual_printer_and_the_width_of_lines()

@@ -126,8 +126,8 @@ internal static class CheckDxfCommand
 
     private static bool TryUnit(Choice choice, List<Complaint> complaints, out AskedUnit unit)
     {
-        unit = new(choice.Word == DxfUnit.Inch.Name ? DxfUnit.Inch : DxfUnit.Millimetre, Overrules: true);
-        if (choice.Word == unit.Unit.Name) return true;
+        unit = new(choice.Is(DxfUnit.Inch.Name) ? DxfUnit.Inch : DxfUnit.Millimetre, Overrules: true);
+        if (choice.Is(unit.Unit.Name)) return true;
         complaints.Add(Wordings.UnknownUnit(choice));
         return false;
     }

@@ -19,7 +19,7 @@ internal static class CompletionCommand
         command.SetAction(parsed =>
         {
             var asked = parsed.GetRequiredValue(shell);
-            var script = asked switch { "bash" => Bash, "zsh" => Zsh, "powershell" => PowerShell, _ => "" };
+            var script = asked.ToLowerInvariant() switch { "bash" => Bash, "zsh" => Zsh, "powershell" => PowerShell, _ => "" };
             if (script.Length == 0)
             {
                 var line = new CommandLine(parsed.Tokens.Select(t => t.Value).ToList(), []);
@@ -51,13 +51,14 @@ internal static class CompletionCommand
 
         """;
 
+    // Words are those of this command alone, whatever stands before it on the line; the last is taken up to the cursor, less its quote.
     private const string Zsh =
         """
         #compdef templateforge
         # templateforge: completion for zsh. In ~/.zshrc, after compinit:  source <(templateforge completion zsh)
         _templateforge() {
             local -a found open
-            found=("${(@f)$(templateforge suggest "$LBUFFER" 2>/dev/null)}")
+            found=("${(@f)$(templateforge suggest "${(j: :)words[1,CURRENT-1]} $PREFIX" 2>/dev/null)}")
             found=(${found:#})
             if (( ! $#found )); then _files; return; fi
             open=(${(M)found:#*=})
@@ -70,12 +71,14 @@ internal static class CompletionCommand
 
         """;
 
+    // The cursor is counted from the beginning of the line, the command's text from that of the command.
     private const string PowerShell =
         """
         # templateforge: completion for PowerShell. In $PROFILE:  templateforge completion powershell | Out-String | Invoke-Expression
         Register-ArgumentCompleter -Native -CommandName templateforge -ScriptBlock {
             param($wordToComplete, $commandAst, $cursorPosition)
-            $line = $commandAst.ToString().PadRight($cursorPosition).Substring(0, $cursorPosition)
+            $length = $cursorPosition - $commandAst.Extent.StartOffset
+            $line = $commandAst.ToString().PadRight($length).Substring(0, $length)
             templateforge suggest $line 2>$null | ForEach-Object {
                 [System.Management.Automation.CompletionResult]::new($_, $_, 'ParameterValue', $_)
             }

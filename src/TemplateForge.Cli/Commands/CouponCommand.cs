@@ -60,13 +60,26 @@ internal sealed class CouponCommand
         static Option<string> Valued(string name, string help, string description) => new(name) { Description = description, HelpName = help };
     }
 
+    /// <summary>Lengths that somebody may well measure on the coupon of a paper, as they are entered.</summary>
+    public static string LengthsFor(string paper, Terminal terminal)
+    {
+        if (!Bench.TryOpen(terminal, Choice.Open, [], out var bench)
+            || !ChosenPrinting.TryPaper(new(paper, CommandLine.Start), bench.Shop, [], out var known)) return "--level … --upright … --rising … --falling …";
+        var (level, upright) = CouponSheet.Drawn(known);
+        (level, upright) = (level - 0.6, upright - 0.4);
+        var diagonal = Math.Sqrt(level * level + upright * upright);
+        return string.Create(CultureInfo.InvariantCulture, $"--level {level:0.0} --upright {upright:0.0} --rising {diagonal - 0.3:0.0} --falling {diagonal + 0.3:0.0}");
+    }
+
+    private bool IsMeasured => asked.Lengths.Any(l => l.IsMade);
+
     private int Run()
     {
-        if (!Bench.TryOpen(terminal, HasTables(asked.Shop) ? asked.Shop : Choice.Open, complaints, out var bench)) return Refuse();
+        if (!Bench.TryOpen(terminal, IsNew(asked.Shop) ? Choice.Open : asked.Shop, complaints, out var bench)) return Refuse();
         if (!IsName(asked.Printer.Word)) complaints.Add(Wordings.NotAPrintersName(asked.Printer));
         if (!ChosenPrinting.TryPaper(asked.Paper, bench.Shop, complaints, out var paper) || complaints.Count > 0) return Refuse();
         if (bench.Shop.Printers.TryGetValue(asked.Printer.Word, out var known)) paper = known.On(paper);
-        return asked.Lengths.Any(l => l.IsMade) ? Enter(bench, paper) : Print(bench, paper);
+        return IsMeasured ? Enter(bench, paper) : Print(bench, paper);
     }
 
     private int Print(Bench bench, Paper paper)
@@ -100,6 +113,7 @@ internal sealed class CouponCommand
         var lengths = new CouponLengths(level, upright, Length(asked.Level, "--level"), Length(asked.Upright, "--upright"), Length(asked.Rising, "--rising"), Length(asked.Falling, "--falling"));
         var day = terminal.Today;
         if (asked.Day.IsMade && !PrinterFile.TryDay(asked.Day.Word, out day)) complaints.Add(Shop.Wordings.NotADay(asked.Day.Place, asked.Day.Word));
+        else if (day > terminal.Today) complaints.Add(Wordings.DayToCome(asked.Day, terminal.Today));
         if (complaints.Count == 0 && lengths.Fault != CouponFault.None) complaints.Add(PrinterFile.Fault(Guilty(lengths.Fault).Place, lengths));
         if (complaints.Count > 0) return Refuse();
         var coupon = new Coupon(day, lengths);
@@ -143,6 +157,7 @@ internal sealed class CouponCommand
             complaints.Add(Wordings.EnterByHand(new(file, 1, 1), asked.Printer.Word, PrinterFile.LineOf(paper.Size, coupon)));
             return false;
         }
+        if (!TryMakeFolder()) return false;
         return SavedFile.TrySave(path, Encoding.UTF8.GetBytes(entered), replace: true, asked.Shop.Place, complaints);
     }
 
@@ -156,11 +171,26 @@ internal sealed class CouponCommand
     private double Length(Choice choice, string name) =>
         QuantityReader.TryRead(choice.Word, Unit.Millimetre, choice.Place, complaints, out var length, name) ? length.Value : 0;
 
-    // A folder that is there and still empty may get its first table.
-    private bool HasTables(Choice shop)
+    // A folder that is still empty, or is not there yet where lengths are to be entered, may get its first table.
+    private bool IsNew(Choice shop)
     {
         var folder = terminal.PathOf(shop.Word);
-        return shop.IsMade && !(Directory.Exists(folder) && !Directory.EnumerateFileSystemEntries(folder).Any());
+        if (!shop.IsMade || folder.Length == 0) return false;
+        return Directory.Exists(folder) ? !Directory.EnumerateFileSystemEntries(folder).Any() : IsMeasured && !File.Exists(folder);
+    }
+
+    private bool TryMakeFolder()
+    {
+        try
+        {
+            Directory.CreateDirectory(terminal.PathOf(asked.Shop.Word));
+            return true;
+        }
+        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException or ArgumentException)
+        {
+            complaints.Add(Wordings.NoFolderMade(asked.Shop, trouble.Message));
+            return false;
+        }
     }
 
     private static string Square(PrinterError error) => Math.Abs(error.OutOfSquare(300)) < 0.005
@@ -170,7 +200,7 @@ internal sealed class CouponCommand
     private static string Quoted(string word) => word.Contains(' ', StringComparison.Ordinal) ? $"\"{word}\"" : word;
 
     private static bool IsName(string name) => name.Length is > 0 and <= 40 && char.IsAsciiLetter(name[0]) && name.All(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '_')
-        && name != ChosenPrinting.None;
+        && !name.Equals(ChosenPrinting.None, StringComparison.OrdinalIgnoreCase);
 
     private int Refuse() => ComplaintPrinter.Refuse(complaints, asked.Json, terminal);
 }

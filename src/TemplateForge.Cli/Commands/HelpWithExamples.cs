@@ -40,7 +40,7 @@ internal sealed class HelpWithExamples(HelpAction help, Terminal terminal) : Syn
             CouponCommand.Name =>
             [
                 $"{CouponCommand.Name} office-laser --paper a3",
-                $"{CouponCommand.Name} office-laser --paper a3 --level 239.4 --upright 359.6 --rising 432.2 --falling 431.9 --shop my-shop",
+                $"{CouponCommand.Name} office-laser --paper a3 {CouponCommand.LengthsFor("a3", terminal)} --shop my-shop",
             ],
             CompletionCommand.Name => [$"{CompletionCommand.Name} bash", $"{CompletionCommand.Name} powershell"],
             _ => [ListCommand.Name, $"{ShowCommand.Name} {profile}", $"{MakeCommand.Name} {profile} --set {setting}"],

@@ -49,7 +49,7 @@ internal static class ListCommand
             if (!Profile.TryRead(entry.File, bench.Shop, complaints, out var profile)) continue;
             var text = $"{profile.Name} {entry.Family} {profile.Title} {profile.About}";
             if (words.All(word => text.Contains(word, StringComparison.OrdinalIgnoreCase)))
-                found.Add(new(entry.Name, entry.Family, profile.Title, Reports.Word(profile.Hand), profile.Version));
+                found.Add(new(entry.Name, entry.Family, profile.Title, Reports.Word(profile.Hand), profile.MayBeAlike, profile.Version));
         }
         return found.ToImmutable();
     }

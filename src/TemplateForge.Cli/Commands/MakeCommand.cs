@@ -55,7 +55,8 @@ internal sealed class MakeCommand
 
     private int MakeMany(string named, Choice table)
     {
-        if (!TryRequest(named, out var request, out _) || complaints.Count > 0) return Refuse();
+        // Even where a setting could not be read, so that what is wrong in the table is told as well.
+        if (!TryRequest(named, out var request, out _)) return Refuse();
         return new BatchRun(table, request, terminal, cancellation).Run(line.Single(options.Out.Name), parsed.GetValue(options.Replace), AsJson, complaints);
     }
 

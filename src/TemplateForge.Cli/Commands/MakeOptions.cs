@@ -5,6 +5,9 @@ namespace TemplateForge.Cli.Commands;
 /// <summary>What make takes.</summary>
 internal sealed class MakeOptions
 {
+    /// <summary>In the help of an option: a number of them is meant, not this word.</summary>
+    public const string Degrees = "degrees";
+
     public Option<string[]> Set { get; } = new("--set")
     {
         Description = "A value: name=190, name=\"7 1/2 in\". Give it as often as needed.",
@@ -43,8 +46,8 @@ internal sealed class MakeOptions
 
     public Option<string> Turn { get; } = new("--turn")
     {
-        Description = "How the drawing lies on the pages: turned for the fewest pages (so it is without this), not at all, or by degrees anticlockwise.",
-        HelpName = "fewest|none|degrees",
+        Description = "How the drawing lies on the pages: turned for the fewest pages (so it is without this), not at all, or by degrees anticlockwise, -180 to 180.",
+        HelpName = $"fewest|none|{Degrees}",
     };
 
     public Option<string> Line { get; } = new("--line")

@@ -25,12 +25,18 @@ internal sealed class Suggestions(RootCommand root, Terminal terminal)
         var command = Shown(root.Subcommands).FirstOrDefault(c => c.Name == before[0]);
         if (command is null) return [];
         if (command.Options.FirstOrDefault(o => o.Name == before[^1]) is { } option && TakesAValue(option)) return ValuesOf(option, before, begun);
-        return begun.StartsWith('-') ? OptionsOf(command, before) : ArgumentsOf(command, before).Concat(begun.Length == 0 ? OptionsOf(command, before) : []);
+        if (begun.StartsWith('-')) return OptionsOf(command, before);
+        if (TakesAFile(command, before)) return [];
+        return ArgumentsOf(command, before).Concat(begun.Length == 0 ? OptionsOf(command, before) : []);
     }
 
     private static IEnumerable<Command> Shown(IEnumerable<Command> commands) => commands.Where(c => !c.Hidden);
 
     private static bool TakesAValue(Option option) => option.ValueType != typeof(bool) && option is not System.CommandLine.Help.HelpOption;
+
+    // Options would keep the shell from offering its files; they come once a hyphen is typed.
+    private static bool TakesAFile(Command command, ImmutableArray<string> before) =>
+        command.Name == CheckProfileCommand.Name || (command.Name == CheckDxfCommand.Name && WordIn(command, before).Length == 0);
 
     // Only --set is given more than once.
     private static IEnumerable<string> OptionsOf(Command command, ImmutableArray<string> before) =>
@@ -38,20 +44,23 @@ internal sealed class Suggestions(RootCommand root, Terminal terminal)
 
     private IEnumerable<string> ArgumentsOf(Command command, ImmutableArray<string> before) => command.Name switch
     {
-        MakeCommand.Name or ShowCommand.Name when ProfileIn(command, before).Length == 0 => Opened(before) is [var bench] ? bench.Library.Entries.Select(e => e.Name) : [],
+        MakeCommand.Name or ShowCommand.Name when WordIn(command, before).Length == 0 => Opened(before) is [var bench] ? bench.Library.Entries.Select(e => e.Name) : [],
+        CouponCommand.Name when WordIn(command, before).Length == 0 => Opened(before) is [var bench] ? bench.Shop.Printers.Keys : [],
         CompletionCommand.Name when before.Length == 1 => CompletionCommand.Shells,
         _ => [],
     };
 
     private IEnumerable<string> ValuesOf(Option option, ImmutableArray<string> before, string begun)
     {
-        // What an option takes stands in its help where it is a few words.
-        if (option.HelpName is { } help && help.Contains('|') && !help.Contains("name", StringComparison.Ordinal)) return help.Split('|');
+        // What an option takes stands in its help where it is a few words; a length, a name or degrees stand for what somebody fills in.
+        var words = (option.HelpName ?? "").Split('|');
+        if (words.Length > 1 && !words.Contains("name")) return words.Where(word => word != MakeOptions.Degrees);
         if (Opened(before) is not [var bench]) return [];
         return option.Name switch
         {
             "--paper" => bench.Shop.Papers.Select(p => p.Name),
             "--cutter" => bench.Shop.Cutters.Keys.Append("none"),
+            "--printer" => bench.Shop.Printers.Keys.Append(ChosenPrinting.None),
             "--set" => SettingsFor(bench, before, begun),
             _ => [],
         };
@@ -59,7 +68,7 @@ internal sealed class Suggestions(RootCommand root, Terminal terminal)
 
     private IEnumerable<string> SettingsFor(Bench bench, ImmutableArray<string> before, string begun)
     {
-        var named = ProfileIn(root.Subcommands.First(c => c.Name == MakeCommand.Name), before);
+        var named = WordIn(root.Subcommands.First(c => c.Name == MakeCommand.Name), before);
         if (!bench.TryFind(terminal, named, CommandLine.Start, [], out var file) || !Profile.TryRead(file, bench.Shop, [], out var profile)) return [];
         var given = before.Where(w => w.Contains('=')).Select(w => w.Split('=')[0]).ToHashSet(StringComparer.Ordinal);
         var name = begun.Split('=')[0];
@@ -77,7 +86,7 @@ internal sealed class Suggestions(RootCommand root, Terminal terminal)
     }
 
     // The first word that is neither the command, nor an option, nor an option's value.
-    private static string ProfileIn(Command command, ImmutableArray<string> before)
+    private static string WordIn(Command command, ImmutableArray<string> before)
     {
         for (var i = 1; i < before.Length; i++)
         {

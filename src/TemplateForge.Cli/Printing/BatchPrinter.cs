@@ -14,6 +14,7 @@ internal static class BatchPrinter
             ["Job", " Line", "May it be cut", " Warnings", " Files", " kB"],
             report.Jobs.Select(j => (IReadOnlyList<string>)[j.Job, Number(j.Line), MayBeCut(j), Number(j.Warnings), Number(j.Files), Number(j.Bytes / 1000)]));
         page.Line();
+        if (report.Printing.Length > 0) page.Line($"On paper: {report.Printing}.");
         var saved = report.Jobs.Count(j => j.Saved);
         page.Line($"{saved} of {report.Jobs.Length} jobs saved in {report.Folder}");
         if (saved < report.Jobs.Length) page.Line(" NOT ALL JOBS WERE SAVED ", Page.Loud);

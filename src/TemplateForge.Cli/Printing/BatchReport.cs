@@ -8,15 +8,17 @@ namespace TemplateForge.Cli.Printing;
 /// <param name="Profile">Name of the profile.</param>
 /// <param name="Version">Its version.</param>
 /// <param name="Folder">Where the jobs' folders are, as it was given.</param>
+/// <param name="Printing">What must be known of the printer; empty where there is nothing to say.</param>
 /// <param name="Jobs">One for each row.</param>
 /// <param name="Complaints">Why some were not saved.</param>
 internal sealed record BatchReport(
-    string Profile, int Version, string Folder, ImmutableArray<ReportedRow> Jobs, ImmutableArray<ReportedComplaint> Complaints)
+    string Profile, int Version, string Folder, string Printing, ImmutableArray<ReportedRow> Jobs, ImmutableArray<ReportedComplaint> Complaints)
 {
     public static BatchReport Of(Batch batch, string folder, ImmutableArray<BatchOutcome> outcomes, IEnumerable<Complaint> complaints) => new(
         batch.Profile.Name,
         batch.Profile.Version,
         folder,
+        outcomes.Select(o => o.Printing).FirstOrDefault(p => p.Length > 0, ""),
         [.. outcomes.Select(o => new ReportedRow(o.Row.Name, o.Row.Place.Line, o.IsSaved, o.NotMeasured > 0, o.NotMeasured, o.Warnings, o.Files, o.Bytes))],
         Reports.Of(complaints));
 }

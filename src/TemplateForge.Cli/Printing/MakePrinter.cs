@@ -34,6 +34,7 @@ internal static class MakePrinter
             ["File", "What it is", " Size"],
             job.Files.Select(f => (IReadOnlyList<string>)[f.Name, f.What, Size(f.Bytes)]));
         foreach (var turned in job.Pages.Where(p => p.Words.Length > 0)) page.Line($"On paper: {turned.Piece} is {turned.Words}.");
+        if (job.Printing.Length > 0) page.Line($"On paper: {job.Printing}.");
         if (job.Checks.Length > 0)
         {
             page.Line();

@@ -42,6 +42,7 @@ internal sealed record ReportedJob(
     ImmutableArray<DefaultLeft> AtDefault,
     ImmutableArray<ReportedFile> Files,
     ImmutableArray<ReportedPages> Pages,
+    string Printing,
     ImmutableArray<ReportedCheck> Checks,
     ImmutableArray<ReportedBlank> Blanks,
     ImmutableArray<ReportedWarning> Warnings,
@@ -61,6 +62,7 @@ internal sealed record ReportedJob(
             ],
             [.. job.Files.Select(f => new ReportedFile(folderOf + f.Name, f.What, f.Bytes.Length))],
             [.. job.Template.Layings.Select(l => new ReportedPages(l.Title, l.Pages, Math.Round(l.Turn.Degrees, 6), l.PagesSaved, l.InWords))],
+            ChosenPrinting.NoteOn(job.Printing),
             [.. modification.Pieces.SelectMany(p => p.Checks.Select(c => new ReportedCheck(p.Title, c.Label, Math.Round(c.Distance, 8))))],
             [
                 .. modification.Pieces.Where(p => p.Kind == PieceKind.Blank && p.Weight > 0)

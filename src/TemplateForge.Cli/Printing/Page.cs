@@ -18,7 +18,7 @@ internal sealed class Page
         (output, isScreen) = (terminal.Output, terminal.OutputIsScreen);
         console = AnsiConsole.Create(new AnsiConsoleSettings
         {
-            Out = new AnsiConsoleOutput(new StringWriter(written)),
+            Out = new WritingOnly(new StringWriter(written), isScreen: false, terminal.Width),
             Ansi = terminal.HasColour ? AnsiSupport.Yes : AnsiSupport.No,
             ColorSystem = terminal.HasColour ? ColorSystemSupport.Standard : ColorSystemSupport.NoColors,
             Interactive = InteractionSupport.No,

@@ -10,6 +10,7 @@ internal sealed record ProfileReport(
     string Title,
     string About,
     string Hand,
+    bool MayBeAlike,
     ImmutableArray<ReportedParameter> Parameters)
 {
     public static ProfileReport Of(Profile profile) => new(
@@ -18,6 +19,7 @@ internal sealed record ProfileReport(
         profile.Title,
         profile.About.Trim(),
         Reports.Word(profile.Hand),
+        profile.MayBeAlike,
         [
             .. profile.Parameters.Select(p => new ReportedParameter(
                 p.Name, p.Label, p.Unit, p.Default, p.Range, Reports.Word(p.Source), p.Explanation, p.When, p.InsteadOf)),

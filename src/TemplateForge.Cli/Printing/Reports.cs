@@ -41,7 +41,13 @@ internal sealed record RefusedReport(ImmutableArray<ReportedComplaint> Complaint
 
 internal sealed record ListReport(ImmutableArray<ListedProfile> Profiles, ImmutableArray<ReportedComplaint> Complaints);
 
-internal sealed record ListedProfile(string Name, string Family, string Title, string Hand, int Version);
+/// <param name="Name">Its name.</param>
+/// <param name="Family">Its folder in the library.</param>
+/// <param name="Title">What it is.</param>
+/// <param name="Hand">The hand that it is drawn for.</param>
+/// <param name="MayBeAlike">Whether some values make one of it fit either hand.</param>
+/// <param name="Version">Its version.</param>
+internal sealed record ListedProfile(string Name, string Family, string Title, string Hand, bool MayBeAlike, int Version);
 
 internal sealed record CheckReport(ImmutableArray<CheckedFile> Files, ImmutableArray<ReportedComplaint> Complaints);
 

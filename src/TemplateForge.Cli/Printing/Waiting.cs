@@ -18,7 +18,11 @@ internal static class Waiting
         var running = Task.Run(work);
         if (!HasEnded(running, Patience))
         {
-            var console = AnsiConsole.Create(new AnsiConsoleSettings { Out = new AnsiConsoleOutput(terminal.Errors) });
+            var console = AnsiConsole.Create(new AnsiConsoleSettings
+            {
+                Ansi = AnsiSupport.Yes,
+                Out = new WritingOnly(terminal.Errors, isScreen: true, terminal.Width),
+            });
             console.Status().Start(Words(), status =>
             {
                 while (!HasEnded(running, Refreshed)) status.Status(Words());

@@ -19,10 +19,10 @@ public sealed record DxfFormat(string Name, DxfRelease Release, DxfUnit Unit)
         new("r12-in", DxfRelease.R12, DxfUnit.Inch),
     ];
 
-    /// <summary>The one of this name.</summary>
+    /// <summary>The one of this name; capitals are understood.</summary>
     public static bool TryNamed(string name, [MaybeNullWhen(false)] out DxfFormat format)
     {
-        format = All.FirstOrDefault(f => f.Name == name);
+        format = All.FirstOrDefault(f => f.Name.Equals(name, StringComparison.OrdinalIgnoreCase));
         return format is not null;
     }
 }

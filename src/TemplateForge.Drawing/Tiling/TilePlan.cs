@@ -14,6 +14,9 @@ namespace TemplateForge.Drawing;
 public sealed record TilePlan(
     double PageWidth, double PageHeight, Margins Margins, PageLayout Layout, int Columns, int Rows, ImmutableArray<Tile> Tiles)
 {
+    /// <summary>Whether the paper lies on its side. Which side of a page is longer does not say so: of a roll a page may be shorter than wide.</summary>
+    public bool IsAcross { get; init; }
+
     /// <summary>The same pages after those of other drawings in one document.</summary>
     /// <param name="rows">How many rows those take.</param>
     public TilePlan After(int rows) => this with { Tiles = [.. Tiles.Select(t => t with { RowsBefore = rows })] };

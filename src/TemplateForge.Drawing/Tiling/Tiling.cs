@@ -103,7 +103,7 @@ public static class Tiling
                 if (hasInk(window)) tiles.Add(new(row, column, window, onPage));
             }
         }
-        return new(page.Width, page.Height, page.Margins, layout, columns, rows, tiles.ToImmutable());
+        return new(page.Width, page.Height, page.Margins, layout, columns, rows, tiles.ToImmutable()) { IsAcross = page.IsAcross };
     }
 
     /// <summary>How many windows, each a step after the one before it, cover a length.</summary>

@@ -33,7 +33,7 @@ public sealed class Batch
     /// <param name="values">The table.</param>
     /// <param name="shared">What all jobs have in common, the profile and the shop's tables among it.</param>
     /// <param name="checkedRows">Told the number of rows that are done, in no order.</param>
-    /// <param name="complaints">Where complaints go, all of them at once, those about rows in the order of the rows.</param>
+    /// <param name="complaints">Where complaints go, all of them at once, those about the table in the order of its lines.</param>
     /// <param name="cancellation">Stops the work between two rows.</param>
     /// <param name="batch">The jobs.</param>
     /// <exception cref="OperationCanceledException">The work was stopped.</exception>
@@ -47,24 +47,34 @@ public sealed class Batch
     {
         batch = null;
         var before = complaints.Count;
-        var tableIsSound = CsvTable.TryRead(values, complaints, out var table);
-        if (!ShopReader.TryRead(shared.ShopFiles, complaints, out var shop)) return false;
-        if (!Profile.TryRead(shared.Profile, shop, complaints, out var profile) || !tableIsSound) return false;
-        var rows = BatchRows.Of(table!, shared, profile, complaints);
-        if (complaints.Count > before) return false;
+        var told = new List<Complaint>();
+        CsvTable.TryRead(values, told, out var table);
+        if (ShopReader.TryRead(shared.ShopFiles, complaints, out var shop) && Profile.TryRead(shared.Profile, shop, complaints, out var profile) && table is not null)
+        {
+            var rows = BatchRows.Of(table, shared, profile, told);
+            told.AddRange(FoundIn(rows, shop, profile, values.Name, checkedRows, cancellation));
+            if (complaints.Count == before && told.Count == 0) batch = new(shop, profile, rows);
+        }
+        // By the lines of the table; what stands elsewhere comes first.
+        foreach (var complaint in told.Distinct().OrderBy(c => c.File == values.Name ? c.Line : 0)) complaints.Add(complaint);
+        return batch is not null;
+    }
 
+    // What is wrong with every row alike, as a paper that nobody has, is told once and not of the rows.
+    private static IEnumerable<Complaint> FoundIn(
+        ImmutableArray<BatchRow> rows, ShopTables shop, Profile profile, string table, Action checkedRows, CancellationToken cancellation)
+    {
         var found = new ImmutableArray<Complaint>[rows.Length];
         Parallel.For(0, rows.Length, OnAllCores(cancellation), i =>
         {
             var own = new List<Complaint>();
             JobPlan.TryMake(rows[i].Request, shop, profile, own, out _);
-            found[i] = [.. own.Select(c => c.File == values.Name ? c : Wordings.InRow(rows[i], c))];
+            found[i] = [.. own];
             checkedRows();
         });
-        foreach (var complaint in found.SelectMany(c => c).Distinct()) complaints.Add(complaint);
-        if (complaints.Count > before) return false;
-        batch = new(shop, profile, rows);
-        return true;
+        var shared = found.Take(1).SelectMany(f => f)
+            .Where(c => c.File != table && (rows.Length > 1 || c.File != profile.Source.Name) && found.All(f => f.Contains(c))).ToHashSet();
+        return shared.Concat(rows.SelectMany((row, i) => found[i].Where(c => !shared.Contains(c)).Select(c => c.File == table ? c : Wordings.InRow(row, c))));
     }
 
     /// <summary>Makes every job and saves each in a folder of its own; one that cannot be saved leaves its place as it was, and the others are made.</summary>

@@ -8,7 +8,7 @@ namespace TemplateForge.Jobs;
 /// <summary>The rows of a table of values as jobs.</summary>
 /// <remarks>
 /// A heading is the name of a parameter, or of another way to measure one, or one of three words: <c>job</c> for the job's name,
-/// <c>hand</c> and <c>measured-on</c> for the hands. An empty cell gives nothing. Where there are no names, rows are numbered.
+/// <c>hand</c> and <c>measured-on</c> for the hands; capitals are understood. An empty cell gives nothing. Where there are no names, rows are numbered.
 /// </remarks>
 internal static class BatchRows
 {
@@ -22,16 +22,23 @@ internal static class BatchRows
     /// <param name="shared">What all rows have in common; what a row says of hands goes before it.</param>
     /// <param name="profile">The profile that the values are for.</param>
     /// <param name="complaints">Where complaints go, all of them at once.</param>
+    /// <returns>All rows that are sound, also where headings or names were complained of: what is wrong in their cells can be told as well.</returns>
     public static ImmutableArray<BatchRow> Of(CsvTable table, JobRequest shared, Profile profile, ICollection<Complaint> complaints)
     {
         ImmutableArray<string> known = [.. profile.Parameters.Select(p => p.Name), .. Words];
-        var headings = new HashSet<string>(StringComparer.Ordinal);
-        foreach (var heading in table.Headings)
+        var columns = new List<(int At, string Name)>();
+        foreach (var (heading, at) in table.Headings.Select((heading, at) => (heading, at)))
         {
-            if (!known.Contains(heading.Text)) complaints.Add(Wordings.UnknownColumn(heading, profile.Name, known));
-            else if (!headings.Add(heading.Text)) complaints.Add(Wordings.ColumnTwice(heading));
+            if (!TryName(heading.Text.Trim(), known, out var column)) complaints.Add(Wordings.UnknownColumn(heading, profile.Name, known));
+            else if (columns.Any(c => c.Name == column)) complaints.Add(Wordings.ColumnTwice(heading));
+            else columns.Add((at, column));
         }
-        foreach (var setting in shared.Settings.Where(s => headings.Contains(s.Name))) complaints.Add(Wordings.GivenInTableToo(setting));
+        foreach (var (name, choice) in (ReadOnlySpan<(string, Choice)>)
+            [.. shared.Settings.Select(s => (s.Name, new Choice(s.Text, s.Place))), (Hand, shared.Hand), (MeasuredOn, shared.MeasuredOn)])
+        {
+            // Rows then have it from one place only, and are not complained of as well.
+            if (choice.IsMade && columns.RemoveAll(c => c.Name == name) > 0) complaints.Add(Wordings.GivenInTableToo(name, choice.Place));
+        }
         if (table.Rows.IsEmpty) complaints.Add(Wordings.NoRows(table.Headings[0].Place));
 
         var digits = table.Rows.Length.ToString(CultureInfo.InvariantCulture).Length;
@@ -39,8 +46,9 @@ internal static class BatchRows
         var names = new Dictionary<string, Place>(StringComparer.Ordinal);
         foreach (var (cells, i) in table.Rows.Select((row, i) => (row.Cells, i)))
         {
+            if (!table.Rows[i].IsSound) continue;
             var place = table.Rows[i].Place;
-            var given = table.Headings.Zip(cells).Where(c => c.Second.Text.Trim().Length > 0).DistinctBy(c => c.First.Text).ToDictionary(c => c.First.Text, c => c.Second);
+            var given = columns.Where(c => cells[c.At].Text.Trim().Length > 0).ToDictionary(c => c.Name, c => cells[c.At]);
             var name = Choice(Job);
             var folder = name.IsMade ? name.Word : (i + 1).ToString(CultureInfo.InvariantCulture).PadLeft(digits, '0');
             var where = name.IsMade ? name.Place : place;
@@ -55,6 +63,12 @@ internal static class BatchRows
 
             Choice Choice(string word) => given.TryGetValue(word, out var cell) ? new(cell.Text.Trim(), cell.Place) : Jobs.Choice.Open;
         }
-        return rows.MoveToImmutable();
+        return rows.ToImmutable();
+    }
+
+    private static bool TryName(string heading, ImmutableArray<string> known, out string name)
+    {
+        name = known.Contains(heading) ? heading : known.FirstOrDefault(k => k.Equals(heading, StringComparison.OrdinalIgnoreCase), "");
+        return name.Length > 0;
     }
 }

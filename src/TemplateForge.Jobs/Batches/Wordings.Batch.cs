@@ -1,5 +1,4 @@
 using TemplateForge.Notation;
-using TemplateForge.Profiles;
 
 namespace TemplateForge.Jobs;
 
@@ -10,7 +9,7 @@ internal static partial class Wordings
     {
         var all = known.ToList();
         var remedy = Spelling.Nearest(heading.Text, all, out var nearest) ? $"Did you mean {nearest}?"
-            : heading.Text.Contains(';') ? "Put commas between the headings and between the cells, not semicolons."
+            : heading.Text.Contains(';') || heading.Text.Contains('\t') ? "Part all headings and all cells with the same sign: commas, semicolons or tabs."
             : $"show {profile} --csv prints the headings that it can have.";
         return heading.Place.Complain($"{profile} asks for nothing called {Quoted(heading.Text)}.", remedy);
     }
@@ -18,8 +17,8 @@ internal static partial class Wordings
     public static Complaint ColumnTwice(CsvCell heading) => heading.Place.Complain(
         $"There are two columns for {heading.Text}.", "Keep one of them.");
 
-    public static Complaint GivenInTableToo(Setting setting) => setting.Place.Complain(
-        $"{setting.Name} is given here for all rows, and the table has a column for it.", "Leave one of the two out.");
+    public static Complaint GivenInTableToo(string name, Place place) => place.Complain(
+        $"{name} is given here for all rows, and the table has a column for it.", "Leave one of the two out.");
 
     public static Complaint NoRows(Place place) => place.Complain(
         "There is no row under the headings.", "Write a row for each job.");

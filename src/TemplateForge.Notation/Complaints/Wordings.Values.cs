@@ -66,7 +66,11 @@ public static partial class Wordings
     }
 
     public static Complaint DecimalComma(Place place, string whole, string decimals) =>
-        place.Complain($"{Quoted(whole + "," + decimals)} has a comma in it.", $"Write {whole}.{decimals} with a point.");
+        place.Complain(
+            $"{Quoted(whole + "," + decimals)} has a comma in it.",
+            decimals.Contains('.', StringComparison.Ordinal) ? $"Write {whole}{decimals} without it."
+            : decimals.Length == 3 && whole is { Length: <= 3 } and not ['0', ..] ? $"Write {whole}.{decimals} with a point if it is a decimal, or {whole}{decimals} if thousands are meant."
+            : $"Write {whole}.{decimals} with a point.");
 
     public static Complaint HyphenInMixedNumber(Place place, string text, string right) =>
         place.Complain(

@@ -84,13 +84,15 @@ public sealed class Fields
         Optional(name, out var node) ? node.TryGroup(Field(name), complaints, out group) : node.TryGroup("", [], out group);
 
     /// <summary>Complains of every field that was never asked for, with the nearest right name.</summary>
+    /// <param name="listsAll">Whether a complaint lists every name that is understood here, not only those that are still free: a group
+    /// that was filled up from elsewhere has names that its author never wrote.</param>
     /// <returns>Whether there was none.</returns>
-    public bool Done()
+    public bool Done(bool listsAll = false)
     {
         var strange = mapping.Entries.Where(entry => !asked.Contains(entry.Key.Text)).ToList();
         var free = asked.Where(name => !mapping.Entries.Any(entry => entry.Key.Text == name)).ToList();
         foreach (var (key, _) in strange)
-            complaints.Add(Wordings.UnknownField(key.Place, key.Text, free.Count > 0 ? free : asked));
+            complaints.Add(Wordings.UnknownField(key.Place, key.Text, free.Count > 0 && !listsAll ? free : asked));
         return strange.Count == 0;
     }
 

@@ -3,7 +3,7 @@ using System.Text;
 
 namespace TemplateForge.Notation;
 
-/// <summary>Reads comma-separated values as RFC 4180 writes them.</summary>
+/// <summary>Reads comma-separated values as RFC 4180 writes them, or the same with another sign in the comma's place.</summary>
 /// <remarks>
 /// <code>
 /// file  = row *(line-end row) [line-end]
@@ -12,8 +12,12 @@ namespace TemplateForge.Notation;
 /// </code>
 /// Spaces belong to a cell. A line may end with CR LF, LF or CR.
 /// </remarks>
-internal sealed class CsvReader(TextFile source, ICollection<Complaint> complaints)
+internal sealed class CsvReader(TextFile source, char separator, ICollection<Complaint> complaints)
 {
+    public const char Comma = ',';
+    public const char Semicolon = ';';
+    public const char Tab = '\t';
+
     private readonly string text = source.Text;
     private int at;
     private int line = 1;
@@ -22,6 +26,20 @@ internal sealed class CsvReader(TextFile source, ICollection<Complaint> complain
     private Place Here => new(source.Name, line, at - lineStart + 1);
     private bool IsAtEnd => at >= text.Length;
     private bool IsAtEndOfRow => IsAtEnd || text[at] is '\r' or '\n';
+
+    /// <summary>What parts the cells of a text: what stands in its first line outside of quotes, a comma before all else.</summary>
+    public static char SeparatorOf(string text)
+    {
+        var found = new HashSet<char>();
+        var isQuoted = false;
+        foreach (var c in text.TrimStart('\r', '\n'))
+        {
+            if (c is '\r' or '\n') break;
+            if (c == '"') isQuoted = !isQuoted;
+            else if (!isQuoted) found.Add(c);
+        }
+        return found.Contains(Comma) ? Comma : found.Contains(Semicolon) ? Semicolon : found.Contains(Tab) ? Tab : Comma;
+    }
 
     public ImmutableArray<CsvRow> Rows()
     {
@@ -36,16 +54,16 @@ internal sealed class CsvReader(TextFile source, ICollection<Complaint> complain
 
     private CsvRow Row()
     {
-        var start = Here;
+        var (start, before) = (Here, complaints.Count);
         var cells = ImmutableArray.CreateBuilder<CsvCell>();
         cells.Add(Cell());
         while (!IsAtEndOfRow)
         {
-            at++; // the comma
+            at++; // the separator
             cells.Add(Cell());
         }
         EndLine();
-        return new(start, cells.ToImmutable());
+        return new(start, cells.ToImmutable()) { IsSound = complaints.Count == before };
     }
 
     private CsvCell Cell() => !IsAtEnd && text[at] == '"' ? Quoted() : Plain();
@@ -53,7 +71,7 @@ internal sealed class CsvReader(TextFile source, ICollection<Complaint> complain
     private CsvCell Plain()
     {
         var (start, from) = (Here, at);
-        while (!IsAtEndOfRow && text[at] != ',')
+        while (!IsAtEndOfRow && text[at] != separator)
         {
             if (text[at] == '"') complaints.Add(Wordings.QuoteInsideCell(Here));
             at++;
@@ -73,7 +91,7 @@ internal sealed class CsvReader(TextFile source, ICollection<Complaint> complain
                 at++;
                 if (IsAtEnd || text[at] != '"')
                 {
-                    PassToComma();
+                    PassToSeparator();
                     return new(content.ToString(), start);
                 }
             }
@@ -89,11 +107,11 @@ internal sealed class CsvReader(TextFile source, ICollection<Complaint> complain
         return new(content.ToString(), start);
     }
 
-    private void PassToComma()
+    private void PassToSeparator()
     {
-        if (IsAtEndOfRow || text[at] == ',') return;
+        if (IsAtEndOfRow || text[at] == separator) return;
         complaints.Add(Wordings.TextAfterQuote(Here));
-        while (!IsAtEndOfRow && text[at] != ',') at++;
+        while (!IsAtEndOfRow && text[at] != separator) at++;
     }
 
     private void EndLine()

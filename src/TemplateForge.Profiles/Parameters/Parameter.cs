@@ -54,6 +54,8 @@ internal sealed record ChoiceParameter(ParameterHeading Heading) : Parameter(Hea
         Evaluation from, Setting setting, ICollection<Complaint> complaints, [MaybeNullWhen(false)] out Value value, out string printed)
     {
         var word = setting.Text.Trim();
+        // Capitals are understood, as on the command line; a choice's words differ by more than these.
+        word = Options.Select(o => o.Word).FirstOrDefault(o => o.Equals(word, StringComparison.OrdinalIgnoreCase), word);
         (value, printed) = (Value.Of(word), LabelOf(word));
         if (Options.Any(o => o.Word == word)) return true;
         complaints.Add(Wordings.UnknownOption(setting.ValuePlace, word, Name, Options.Select(o => o.Word)));
@@ -106,7 +108,7 @@ internal sealed record QuantityParameter(ParameterHeading Heading) : Parameter(H
         if (!from.TryPick(Range, out var range)) return false;
         if (!range.Contains(quantity))
         {
-            complaints.Add(Wordings.OutOfRange(setting, Name, quantity, range));
+            complaints.Add(Wordings.OutOfRange(setting, Name, Source, quantity, range));
             return false;
         }
         if (IsWhole && quantity.Value != Math.Round(quantity.Value))

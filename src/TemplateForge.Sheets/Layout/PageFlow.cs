@@ -39,6 +39,43 @@ internal static class PageFlow
         if (board.Marks.Any()) yield return Page(modification, paper, board);
     }
 
+    /// <summary>The shortest page, a whole number of mm, on which blocks stand as they are; the page itself where they take more than one.</summary>
+    /// <param name="page">As long as it may be.</param>
+    /// <param name="columns">The columns on a page of its width.</param>
+    /// <param name="gap">Room between two blocks in mm.</param>
+    /// <param name="blocks">As wide as a column.</param>
+    public static Paper Shortest(Paper page, Func<Paper, ImmutableArray<Box>> columns, double gap, ImmutableArray<Block> blocks)
+    {
+        // What stands on a page stands on every longer one.
+        var (tooShort, enough) = (0, (int)page.Height);
+        while (enough - tooShort > 1)
+        {
+            var middle = (tooShort + enough) / 2;
+            if (Stand(middle)) enough = middle;
+            else tooShort = middle;
+        }
+        return page with { Height = enough };
+
+        bool Stand(int height) => columns(page with { Height = height }) is var beside && beside[0].Height > 0 && StandOnOne(beside, gap, blocks);
+    }
+
+    // By the rule of Pages: a block that a column has no room for begins the next.
+    private static bool StandOnOne(ImmutableArray<Box> columns, double gap, ImmutableArray<Block> blocks)
+    {
+        var (column, y) = (0, columns[0].Max.Y);
+        foreach (var height in blocks.Select(b => b.Height).Where(h => h > 0))
+        {
+            if (height > columns[column].Height) return false;
+            if (y - height < columns[column].Min.Y)
+            {
+                if (++column == columns.Length) return false;
+                y = columns[column].Max.Y;
+            }
+            y -= height + gap;
+        }
+        return true;
+    }
+
     /// <summary>Columns beside each other in a frame.</summary>
     /// <param name="frame">What they share.</param>
     /// <param name="least">The least width of one in mm, if the frame is that wide.</param>

@@ -24,7 +24,9 @@ public sealed record PrintSetup(Paper Paper, double Overlap)
     public PageLayout Layout => new(PageLayout.Usual.SideStrip, PageLayout.Usual.FootStrip, Overlap);
 
     /// <summary>A page as it is sent to the printer.</summary>
-    internal Page Corrected(Page page) => Printer.Error.IsNone ? page : page with { Correction = Printer.Error.Correction(across: page.Width > page.Height) };
+    /// <param name="page">The page.</param>
+    /// <param name="across">Whether its paper lies on its side.</param>
+    internal Page Corrected(Page page, bool across) => Printer.Error.IsNone ? page : page with { Correction = Printer.Error.Correction(across) };
 }
 
 /// <summary>The printer of a template.</summary>

@@ -19,6 +19,7 @@ internal static class PaperTable
             var margins = MarginsOf(paper, "margin", complaints);
             if (width > height) complaints.Add(Wordings.PaperOnItsSide(name.Place, name.Text));
             papers.Add((name.Place, new(name.Text, width, height, margins)));
+            paper.OptionalText("source", out _); // for whoever reads the table; standard sheets have theirs at its head
             paper.Done();
         }
         table.Done();

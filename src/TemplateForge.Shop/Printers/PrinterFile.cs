@@ -13,6 +13,9 @@ public static class PrinterFile
 
     private const string Printers = "printers";
     private const string Coupons = "coupons";
+
+    // A tenth of a micrometre: no rule is read so finely.
+    private const int Decimals = 4;
     private const string Heading = "# What this shop prints with: where each cannot print, and what was measured on its coupons.";
 
     /// <summary>Reads a day, as 2026-11-28.</summary>
@@ -35,12 +38,13 @@ public static class PrinterFile
     /// <param name="papers">The shop's papers.</param>
     /// <param name="printer">The printer's name.</param>
     /// <param name="paper">Name of the paper.</param>
-    /// <param name="coupon">What was measured.</param>
+    /// <param name="coupon">What was measured; it is entered to 0.0001 mm.</param>
     /// <param name="entered">The file as it should be.</param>
     /// <returns>Whether the file could be changed so that it says this and, of everything else, what it said before.</returns>
     public static bool TryEnter(string text, ImmutableArray<Paper> papers, string printer, string paper, Coupon coupon, [MaybeNullWhen(false)] out string entered)
     {
         entered = null;
+        coupon = AsWritten(coupon);
         if (!TryRead(text, papers, out var root, out var before)) return false;
         entered = Entered(text, root, printer, LineOf(paper, coupon), paper);
         if (!TryRead(entered, papers, out _, out var after) || !after.TryGetValue(printer, out var own)) return false;
@@ -48,6 +52,15 @@ public static class PrinterFile
         return own.Coupons.GetValueOrDefault(paper) == coupon
             && own.Coupons.Remove(paper).SequenceEqual(wanted.Remove(paper))
             && after.Remove(printer).Keys.Order(StringComparer.Ordinal).SequenceEqual(before.Remove(printer).Keys.Order(StringComparer.Ordinal));
+    }
+
+    // What is read back from the decimals of the file, to the last bit; an inch value in binary is not.
+    private static Coupon AsWritten(Coupon coupon)
+    {
+        var c = coupon.Lengths;
+        return coupon with { Lengths = new(Rounded(c.DrawnLevel), Rounded(c.DrawnUpright), Rounded(c.Level), Rounded(c.Upright), Rounded(c.Rising), Rounded(c.Falling)) };
+
+        static double Rounded(double length) => Math.Round(length, Decimals);
     }
 
     private static string Entered(string text, MappingNode root, string printer, string line, string paper)

@@ -21,6 +21,7 @@ internal static class PrinterTable
         {
             var printer = new Printer(name.Text, Coupons(entry, words, complaints));
             printers[name.Text] = entry.Optional("margins", out _) ? printer.With(PaperTable.MarginsOf(entry, "margins", complaints)) : printer;
+            entry.OptionalText("source", out _); // for whoever reads the table
             entry.Done();
         }
         table.Done();

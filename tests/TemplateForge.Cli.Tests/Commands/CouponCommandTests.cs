@@ -35,6 +35,21 @@ public sealed class CouponCommandTests
     }
 
     [Fact]
+    public void A_usual_printer_that_was_measured_on_other_paper_only_is_said_not_to_be_corrected()
+    {
+        using var typed = Typed.Run(Measured);
+        File.WriteAllText(typed["ours/habits.yaml"], "printer: office-laser\n");
+        Assert.Equal(ExitCode.Done, typed.Again("make", "hole-plug-patch", "--shop", "ours", "--out", "small"));
+        Assert.DoesNotContain("NOT CORRECTED", typed.Output, StringComparison.Ordinal);
+        Assert.Equal(ExitCode.Done, typed.Again("make", "hole-plug-patch", "--shop", "ours", "--paper", "a3 across", "--out", "large"));
+        Assert.Contains("NOT CORRECTED for office-laser", typed.Output, StringComparison.Ordinal);
+        Assert.Contains("coupon office-laser --paper a3.", typed.Output, StringComparison.Ordinal);
+        File.WriteAllText(typed["values.csv"], "job,diameter\na,31\n");
+        Assert.Equal(ExitCode.Done, typed.Again("make", "hole-plug-patch", "--shop", "ours", "--paper", "a3", "--from", "values.csv"));
+        Assert.Contains("NOT CORRECTED for office-laser", typed.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Without_a_day_it_is_today_s()
     {
         using var typed = new Typed();
@@ -59,6 +74,53 @@ public sealed class CouponCommandTests
         Assert.Equal(ExitCode.Refused, typed.Again([.. words]));
         Assert.Contains(said, typed.Errors, StringComparison.Ordinal);
         Assert.Empty(typed.Files);
+    }
+
+    [Fact]
+    public void Lengths_are_entered_in_inches_too()
+    {
+        using var typed = Typed.Run(
+            "coupon", "office-laser", "--paper", "a3", "--level", "9 13/16 in", "--upright", "14 15/16 in", "--rising", "17 7/8 in", "--falling", "17 7/8 in", "--shop", "s2");
+        Assert.Equal((ExitCode.Done, ""), (typed.Code, typed.Errors));
+        // 9 13/16 in are 249.2375 mm, 17 7/8 in 454.025 mm.
+        var entered = File.ReadAllText(typed["s2/printers.yaml"]);
+        Assert.Contains("measured: 249.2375 mm", entered, StringComparison.Ordinal);
+        Assert.Contains("rising: 454.025 mm", entered, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_its_help_shows_can_be_typed_as_it_stands()
+    {
+        using var typed = Typed.Run("coupon", "--help");
+        var examples = typed.Output.Split('\n').Select(l => l.Trim().Split(' ')).Where(w => w is [_, "coupon", ..] && w.Contains("office-laser")).ToList();
+        Assert.Equal(2, examples.Count);
+        foreach (var example in examples)
+            Assert.True(typed.Again(example[1..]) == ExitCode.Done, typed.Errors);
+        Assert.Contains("my-shop/printers.yaml", typed.Files);
+    }
+
+    [Fact]
+    public void A_folder_that_is_not_there_is_made_for_lengths_and_one_that_cannot_be_is_told()
+    {
+        using var typed = Typed.Run([.. Measured[..^1], "new/shop"]);
+        Assert.Equal(ExitCode.Done, typed.Code);
+        Assert.Equal(["new/shop/printers.yaml"], typed.Files);
+        Assert.Equal(ExitCode.Refused, typed.Again([.. Measured[..^1], "new/shop/printers.yaml/more"]));
+        Assert.StartsWith("command line:1:", typed.Errors, StringComparison.Ordinal);
+        Assert.Equal(["new/shop/printers.yaml"], typed.Files);
+    }
+
+    [Theory]
+    [InlineData("2026-11-28", ExitCode.Done)]
+    [InlineData("2026-11-29", ExitCode.Refused)]
+    [InlineData("2099-01-01", ExitCode.Refused)]
+    public void A_day_that_has_not_come_is_refused(string day, int code)
+    {
+        using var typed = new Typed();
+        typed.Again([.. Measured, "--measured-on", day], terminal => terminal with { Today = new(2026, 11, 28) });
+        Assert.Equal(code, typed.Code);
+        Assert.Equal(code == ExitCode.Done, typed.Files.Any());
+        if (code == ExitCode.Refused) Assert.Contains("2026-11-28", typed.Errors, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -22,6 +22,37 @@ public sealed class LibraryCommandsTests
         Assert.DoesNotContain("booster", typed.Output, StringComparison.Ordinal);
     }
 
+    // At its defaults a square duct is its own mirror image, and its sheets say EITHER HAND; offset to a side it is not.
+    [Theory]
+    [InlineData("square-to-round-duct", "left hand or either", "left hand, or either where")]
+    [InlineData("booster-clearance-notch", "left hand", "left hand.")]
+    [InlineData("hole-plug-patch", "either hand", "either hand.")]
+    public void For_which_hand_a_profile_is_drawn_is_what_its_sheets_say(string profile, string listed, string shown)
+    {
+        using var typed = Typed.Run("list", profile);
+        Assert.EndsWith(listed, typed.Output.TrimEnd(), StringComparison.Ordinal);
+        Assert.Equal(ExitCode.Done, typed.Again("show", profile));
+        Assert.Contains($"Drawn for: {shown}", typed.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Output_that_cannot_be_written_is_told_without_a_word_of_a_fault_in_the_program()
+    {
+        using var typed = new Typed();
+        var code = typed.Again(["list"], terminal => terminal with { Output = new FullDisk() });
+        Assert.Equal(ExitCode.Refused, code);
+        Assert.StartsWith("command line:1:1: ", typed.Errors, StringComparison.Ordinal);
+        Assert.Contains("no room", typed.Errors, StringComparison.Ordinal);
+        Assert.Equal(ExitCode.Refused, typed.Again(["list"], terminal => terminal with { Output = new FullDisk(), Errors = new FullDisk() }));
+    }
+
+    private sealed class FullDisk : StringWriter
+    {
+        public override void Write(string? value) => throw new NotPrintedException(new("no room"));
+
+        public override void WriteLine(string? value) => Write(value);
+    }
+
     [Fact]
     public void Words_that_no_profile_has_are_told()
     {

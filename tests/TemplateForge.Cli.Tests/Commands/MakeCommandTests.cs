@@ -110,6 +110,18 @@ public sealed class MakeCommandTests
         Assert.Empty(typed.Files);
     }
 
+    // A length that was taken from the vehicle is not raised to fit.
+    [Theory]
+    [InlineData("diameter=0", "Measure it again", "Raise")]
+    [InlineData("diameter=9999", "Measure it again", "Lower")]
+    [InlineData("clearance=999", "Lower it", "Measure")]
+    public void A_measured_value_out_of_range_is_to_be_measured_again_and_a_shop_s_to_be_changed(string setting, string said, string unsaid)
+    {
+        using var typed = Typed.Run("make", Notch, "--set", setting);
+        Assert.Contains(said, typed.Errors, StringComparison.Ordinal);
+        Assert.DoesNotContain(unsaid, typed.Errors, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("tilt=50")]
     [InlineData("tilt=8 mm")]

@@ -43,6 +43,37 @@ public sealed class SuggestCommandTests
     [InlineData("templateforge make hole-plug-patch zz")]
     public void Where_there_is_nothing_to_say_nothing_is_said(string line) => Assert.Empty(After(line));
 
+    // degrees is what the help says, not what is typed.
+    [Fact]
+    public void A_turn_is_one_of_two_words_or_a_number_of_ones_own() => Assert.Equal(["fewest", "none"], After("templateforge make hole-plug-patch --turn "));
+
+    [Theory]
+    [InlineData("templateforge check-dxf ")]
+    [InlineData("templateforge check-dxf --unit in ")]
+    [InlineData("templateforge check-profile ")]
+    [InlineData("templateforge check-profile first.yaml ")]
+    public void Where_a_file_is_meant_nothing_is_said_so_that_the_shell_offers_files(string line) => Assert.Empty(After(line));
+
+    [Fact]
+    public void Once_there_is_a_file_or_a_hyphen_options_are_offered()
+    {
+        Assert.Contains("--repair", After("templateforge check-dxf part.dxf "));
+        Assert.Contains("--repair", After("templateforge check-dxf --"));
+        Assert.Contains("--json", After("templateforge check-profile --"));
+    }
+
+    [Fact]
+    public void The_shops_printers_are_offered_where_one_is_meant()
+    {
+        using var typed = new Typed();
+        typed.Again("coupon", "office-laser", "--paper", "a4", "--level", "169.7", "--upright", "250.4", "--rising", "302.4", "--falling", "302.5", "--shop", "ours");
+        typed.Again("suggest", "templateforge make hole-plug-patch --shop ours --printer ");
+        Assert.Equal("none\noffice-laser\n", typed.Output);
+        typed.Again("suggest", "templateforge coupon --shop ours off");
+        Assert.Equal("office-laser\n", typed.Output);
+        Assert.Equal(["none"], After("templateforge make hole-plug-patch --printer "));
+    }
+
     [Fact]
     public void What_was_given_is_not_offered_again_but_for_set()
     {
@@ -56,6 +87,7 @@ public sealed class SuggestCommandTests
     [InlineData("bash", "complete ")]
     [InlineData("zsh", "#compdef templateforge")]
     [InlineData("powershell", "Register-ArgumentCompleter")]
+    [InlineData("BASH", "complete ")]
     public void There_is_a_script_for_each_shell_which_asks_the_program(string shell, string part)
     {
         using var typed = Typed.Run("completion", shell);

@@ -82,6 +82,66 @@ public sealed class BatchTests : IDisposable
     }
 
     [Fact]
+    public void What_is_wrong_with_headings_names_and_rows_hides_nothing_that_is_wrong_in_cells()
+    {
+        var complaints = Refuse("job,diameter,shet,sheet\nA/b,banana,1,1\ntwo,-5,1,1\ntwo,30,1,y\nthree,30\nfour,9999,1,1\nfive,30,1,1\n");
+        // A misspelt heading; a name and a cell of line 2; a cell of line 3; the same name again and a cell of line 4; a row too short; a cell.
+        Assert.Equal([1, 2, 2, 3, 4, 4, 5, 6], complaints.Select(c => c.Line));
+        Assert.Contains(complaints, c => c.Line == 2 && c.Problem.Contains("banana", StringComparison.Ordinal));
+        Assert.All(complaints, c => Assert.Equal(File, c.File));
+    }
+
+    [Fact]
+    public void What_is_wrong_with_the_command_is_told_once_whatever_number_of_rows_there_is()
+    {
+        foreach (var table in (string[])["diameter\n30\n", "diameter\n30\n31\n32\n"])
+        {
+            var complaints = new List<Complaint>();
+            var request = Jobsite.Request(Jobsite.Patch) with { Paper = new("leter", Jobsite.OnTheLine(7)) };
+            Assert.False(Batch.TryRead(new(File, table), request, () => { }, complaints, CancellationToken.None, out _));
+            var complaint = Assert.Single(complaints);
+            Assert.Equal(Jobsite.OnTheLine(7), new Place(complaint.File, complaint.Line, complaint.Column));
+        }
+    }
+
+    [Theory]
+    [InlineData("hand,diameter\nleft,190\n")]
+    [InlineData("Hand;Diameter\nleft;190\n")]
+    public void A_hand_that_all_rows_have_and_a_column_for_it_are_refused_like_any_other_value(string table)
+    {
+        var request = Jobsite.Request(Jobsite.Notch) with { Hand = new("left", Jobsite.OnTheLine(7)) };
+        var complaints = new List<Complaint>();
+        Assert.False(Batch.TryRead(new(File, table), request, () => { }, complaints, CancellationToken.None, out _));
+        Assert.Contains("hand", Assert.Single(complaints).Problem, StringComparison.Ordinal);
+        complaints.Clear();
+        request = Jobsite.Request(Jobsite.Notch) with { MeasuredOn = new("left", Jobsite.OnTheLine(7)) };
+        Assert.False(Batch.TryRead(new(File, "measured-on\nleft\n"), request, () => { }, complaints, CancellationToken.None, out _));
+        Assert.Contains("measured-on", Assert.Single(complaints).Problem, StringComparison.Ordinal);
+        // Beside a column for the one the other holds for all rows.
+        complaints.Clear();
+        Assert.True(Batch.TryRead(new(File, "hand\nleft\n"), request, () => { }, complaints, CancellationToken.None, out _));
+    }
+
+    [Fact]
+    public void Headings_may_have_capitals_and_cells_may_be_parted_by_semicolons_or_tabs()
+    {
+        foreach (var separator in ";\t,")
+        {
+            var row = Assert.Single(Read($"Job{separator}DIAMETER{separator} Joint\nfirst{separator}31.5{separator}Lap\n").Rows);
+            Assert.Equal("first", row.Name);
+            Assert.Equal([("diameter", "31.5"), ("joint", "Lap")], row.Request.Settings.Select(s => (s.Name, s.Text)));
+        }
+    }
+
+    [Fact]
+    public void A_decimal_comma_between_semicolons_is_told_with_what_would_be_right()
+    {
+        var complaint = Assert.Single(Refuse("job;diameter\na;31,5\n"));
+        Assert.Equal((2, 5), (complaint.Line, complaint.Column));
+        Assert.Contains("31.5 with a point", complaint.Remedy, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_value_that_all_rows_have_and_a_column_for_it_are_refused()
     {
         var complaint = Assert.Single(Refuse("diameter\n30\n", "diameter=31"));

@@ -106,6 +106,24 @@ public class QuantityReaderTests
     public void The_limit_holds_for_the_unit_that_is_declared() =>
         Assert.Equal(Wordings.TooLarge(Heard.Start, "999999999"), Refused("999999999", Unit.Inch));
 
+    // Who writes 1,234 means a little more than one in one country, a little more than a thousand in another.
+    [Theory]
+    [InlineData("1,234", "1.234", "1234")]
+    [InlineData("12,500 mm", "12.500", "12500")]
+    [InlineData("187,4", "187.4", "")]
+    [InlineData("0,125", "0.125", "")]
+    [InlineData("1234,567", "1234.567", "")]
+    [InlineData("1,234.5", "1234.5", "")]
+    public void A_comma_before_three_digits_may_part_thousands_and_any_other_is_a_decimal_s(string text, string one, string other)
+    {
+        var complaints = new List<Complaint>();
+        Assert.False(QuantityReader.TryRead(text, Unit.Millimetre, Heard.Start, complaints, out _));
+        var remedy = Assert.Single(complaints).Remedy;
+        Assert.Contains($" {one} ", remedy, StringComparison.Ordinal);
+        Assert.Equal(other.Length > 0, remedy.Contains("thousands", StringComparison.Ordinal));
+        if (other.Length > 0) Assert.Contains($" {other} ", remedy, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_decimal_comma_is_refused_with_the_point_that_is_right()
     {

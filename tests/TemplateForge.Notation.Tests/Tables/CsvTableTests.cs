@@ -15,7 +15,7 @@ public class CsvTableTests
     private static Complaint Refuse(string text)
     {
         var complaints = new List<Complaint>();
-        Assert.False(CsvTable.TryRead(new("values.csv", text), complaints, out _));
+        Assert.True(!CsvTable.TryRead(new("values.csv", text), complaints, out var table) || table.Rows.Any(r => !r.IsSound));
         return Assert.Single(complaints);
     }
 
@@ -61,6 +61,38 @@ public class CsvTableTests
     {
         var complaint = Refuse(text);
         Assert.Equal(new Place("values.csv", line, column), new Place(complaint.File, complaint.Line, complaint.Column));
+    }
+
+    // What spreadsheets save where 1.5 is written 1,5, and what is pasted from one.
+    [Theory]
+    [InlineData("job;tilt\none;8\n\"tw;o\";9,5\n")]
+    [InlineData("job\ttilt\none\t8\n\"tw;o\"\t9,5\n")]
+    [InlineData("\"job\";\"tilt\"\r\n\"one\";\"8\"\r\ntw;o;9,5\n", false)]
+    public void Cells_are_parted_by_semicolons_or_tabs_where_the_headings_are(string text, bool sound = true)
+    {
+        var complaints = new List<Complaint>();
+        Assert.True(CsvTable.TryRead(new("values.csv", text), complaints, out var table));
+        Assert.Equal(["job", "tilt"], table.Headings.Select(h => h.Text));
+        Assert.Equal(["one", "8"], table.Rows[0].Cells.Select(c => c.Text));
+        if (sound) Assert.Equal(["tw;o", "9,5"], table.Rows[1].Cells.Select(c => c.Text));
+        else Assert.Contains("semicolon", Assert.Single(complaints).Remedy, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_semicolon_inside_of_quotes_or_beside_commas_parts_nothing()
+    {
+        Assert.Equal(["a;b", "c"], Read("\"a;b\",c\n1,2\n").Headings.Select(h => h.Text));
+        Assert.Equal(["a;b"], Read("\"a;b\"\n1\n").Headings.Select(h => h.Text));
+        Assert.Equal(["a;b", "c"], Read("a;b,c\n1,2\n").Headings.Select(h => h.Text));
+    }
+
+    [Fact]
+    public void A_row_with_a_fault_stands_among_the_others_and_says_so()
+    {
+        var complaints = new List<Complaint>();
+        Assert.True(CsvTable.TryRead(new("values.csv", "a,b\n1,2\n1\n1,7\"\n3,4\n"), complaints, out var table));
+        Assert.Equal([true, false, false, true], table.Rows.Select(r => r.IsSound));
+        Assert.Equal([3, 4], complaints.Select(c => c.Line).Order());
     }
 
     // The law: what is written by the rules is read as it was.
