@@ -13,7 +13,10 @@ public class CapitalsTests
         var small = Jobsite.Make(request);
         var capital = Jobsite.Make(Jobsite.Request(Jobsite.Patch) with
         {
-            Cutter = Jobsite.Choose("Plasma-Table"), Kerf = request.Kerf, Dxf = Jobsite.Choose("R12"), Turn = Jobsite.Choose("None"),
+            Cutter = Jobsite.Choose("Plasma-Table"),
+            Kerf = request.Kerf,
+            Dxf = Jobsite.Choose("R12"),
+            Turn = Jobsite.Choose("None"),
         });
         Jobsite.AreTheSame(ButForTheRecord(small), ButForTheRecord(capital));
         // The cutter and the DXF are recorded under the names that they have.
