@@ -308,13 +308,13 @@ def blank_refusals(record, pdf):
                 yield f"margin: page {number} has ink where the printer has none"
 
 
-def wordless_pages(record, pdf):
+def handless_pages(record, pdf):
     """Every page says which hand it is, in words that can be searched."""
     pages = subprocess.run(["pdftotext", pdf, "-"], capture_output=True, text=True, check=True).stdout.split("\f")[:-1]
     for number, text in enumerate(pages, 1):
-        # A piece that is its own mirror image serves either hand.
-        if not re.search(rf"({record.json['hand'].upper()}|EITHER)\s+HAND", text):
-            yield f"words: page {number} does not say that it is of the {record.json['hand']} hand"
+        # A piece that is its own mirror image serves either hand, and the second face of a plate the other one.
+        if not re.search(r"(EITHER|LEFT|RIGHT)\s+HAND" if number > 1 else rf"(EITHER|{record.json['hand'].upper()})\s+HAND", text):
+            yield f"words: page {number} does not say of which hand it is"
 
 
 def changed(record, factor_x, factor_y):
@@ -336,7 +336,7 @@ def looked_at(folder, record):
     for sheet in ("template.pdf", "job-sheet.pdf"):
         told.append((f"{record.folder.relative_to(folder)}/{sheet} has no empty page and keeps off the margin",
                      list(blank_refusals(record, str(record.folder / sheet))), ""))
-        told.append((f"{record.folder.relative_to(folder)}/{sheet} says its hand on every page", list(wordless_pages(record, str(record.folder / sheet))), ""))
+        told.append((f"{record.folder.relative_to(folder)}/{sheet} says its hand on every page", list(handless_pages(record, str(record.folder / sheet))), ""))
     if record.folder.name == "notch-measured":
         told.append((f"{name} against a job scaled by 1.001", list(refusals(changed(record, 1.001, 1.001), pages)), "vertex"))
         told.append((f"{name} against the mirrored job", list(refusals(changed(record, -1, 1), pages)), "vertex"))

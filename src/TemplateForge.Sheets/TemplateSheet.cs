@@ -56,7 +56,7 @@ public sealed record TemplateSheet(Document Document, ImmutableArray<Laying> Lay
             blocks.Heading("Paper template at true size", width),
             .. blocks.Banners(width),
             Block.Beside(8, blocks.FaceUp(width - 60), blocks.Arrows()),
-            PagesAndAssembly(blocks, setup, templates, width),
+            .. PagesAndAssembly(blocks, setup, templates, width),
             blocks.Section("What the lines mean", blocks.Legend(width, columns: 2, withFlaps: templates.Any(t => !t.Laid.Flaps.IsEmpty))),
             blocks.Section("Warnings", blocks.Warnings(width)),
             blocks.Section("Check before anything is cut", blocks.Checks(width)),
@@ -75,17 +75,16 @@ public sealed record TemplateSheet(Document Document, ImmutableArray<Laying> Lay
             PageFlow.Columns(new Box(Point.Origin, new(paper.Width, paper.Height)).Grown(-paper.Margin - 4), LeastColumn, Gap * 1.5);
     }
 
-    // The pieces' maps beside each other; beside a single one how the pages are joined.
-    private static Block PagesAndAssembly(CoverBlocks blocks, PrintSetup setup, ImmutableArray<PieceTemplate> templates, double width)
+    // The pieces' maps in rows of two, each where there is room for it; beside a single one how the pages are joined.
+    private static IEnumerable<Block> PagesAndAssembly(CoverBlocks blocks, PrintSetup setup, ImmutableArray<PieceTemplate> templates, double width)
     {
         const double between = 8;
         var half = (width - between) / 2;
         var maps = templates.Select(t => PagesMap.Of(t, half, templates.Length > 2 ? SmallMapHeight : MapHeight, Text).AsWideAs(half)).ToList();
         if (maps.Count == 1)
-            return Block.Beside(between, blocks.Section("Pages", maps[0]), blocks.Section("How to put it together", Assembly(setup, templates, half)));
-        return Block.Stacked(Gap,
-            blocks.Section("Pages", Block.Stacked(4, maps.Chunk(2).Select(row => Block.Beside(between, row)))),
-            blocks.Section("How to put it together", Assembly(setup, templates, width)));
+            return [Block.Beside(between, blocks.Section("Pages", maps[0]), blocks.Section("How to put it together", Assembly(setup, templates, half)))];
+        var rows = maps.Chunk(2).Select(row => Block.Beside(between, row)).ToList();
+        return [blocks.Section("Pages", rows[0]), .. rows[1..], blocks.Section("How to put it together", Assembly(setup, templates, width))];
     }
 
     private static Block Assembly(PrintSetup setup, ImmutableArray<PieceTemplate> templates, double width)

@@ -4,7 +4,7 @@ using System.Runtime.InteropServices;
 using TemplateForge.Benchmarks;
 
 const string usage = """
-    docs NATIVE PLAIN FOLDER [N]   measures the native program and the plain one, in N rounds (15), and writes benchmarks-program.md in the folder
+    docs NATIVE PLAIN FOLDER [N]   measures the native program and the plain one, in N rounds (15), and writes benchmarks-program.md in the folder; its remarks stay
     show NATIVE PLAIN [N]          the same on the screen
     """;
 
@@ -34,8 +34,20 @@ var text = $"""
     {many}
     """;
 Console.WriteLine(text);
-if (args[0] == "docs") File.WriteAllText(Path.Combine(args[3], "benchmarks-program.md"), text.TrimEnd() + "\n");
+if (args[0] == "docs")
+{
+    var page = Path.Combine(args[3], "benchmarks-program.md");
+    File.WriteAllText(page, $"{text.TrimEnd()}\n{Remarks(page)}");
+}
 return 0;
+
+// What a person wrote below the figures stays.
+static string Remarks(string page)
+{
+    const string heading = "\n## Remarks\n";
+    var written = File.Exists(page) ? File.ReadAllText(page) : "";
+    return written.IndexOf(heading, StringComparison.Ordinal) is >= 0 and var start ? written[start..] : "";
+}
 
 static string Cpu() => File.Exists("/proc/cpuinfo")
     ? File.ReadLines("/proc/cpuinfo").FirstOrDefault(l => l.StartsWith("model name", StringComparison.Ordinal))?.Split(':')[^1].Trim() ?? "unknown processor"
