@@ -94,7 +94,7 @@ internal static partial class Wording
         _ => kilograms.ToString("0.000", CultureInfo.InvariantCulture),
     };
 
-    public static string RoughCutOf(Piece piece) => $"rough cut, {Short(piece.RoughAllowance)} mm outside";
+    public static string RoughCutOf(Piece piece) => $"rough cut, {Short(piece.RoughAllowance)} mm into the waste";
 
     /// <summary>A distance to be checked by rule: a tenth of a millimetre is the most that a rule shows.</summary>
     public static string Distance(DistanceCheck check) => check.Distance.ToString("0.0", CultureInfo.InvariantCulture);
