@@ -17,7 +17,8 @@ internal static class Written
     /// <summary>A bulge, or an angle in degrees, rounded to 1e-12.</summary>
     public static string Ratio(double value) => Rounded(value, 12);
 
-    // As the runtime's formats F8, F10 and F12 have it, in a third of their time where a long integer holds all digits.
+    // What the runtime's formats F8, F10 and F12 write, in a third of their time, where a long integer holds all digits; two numbers in a
+    // hundred thousand differ from theirs by one in the last digit, for the product is rounded too.
     private static string Rounded(double value, int decimals)
     {
         var scale = decimals switch { 8 => 1e8, 10 => 1e10, _ => 1e12 };

@@ -25,6 +25,11 @@ internal sealed class PdfFont(string name, int weight, Colour colour)
 
     private static readonly Placement InUnits = Placement.Scaled(UnitsPerHeight, Point.Origin);
 
+    private readonly Dictionary<Rune, int> codes = [];
+    private int next = FirstOther;
+
+    public string Name => name;
+
     /// <summary>What draws a character, whatever the pen.</summary>
     /// <param name="character">A character; what the alphabet does not have is a box.</param>
     public static PdfText StrokesOf(Rune character)
@@ -32,11 +37,6 @@ internal sealed class PdfFont(string name, int weight, Colour colour)
         var strokes = Alphabet.GlyphOf(character).Strokes;
         return strokes.IsEmpty ? new(expected: 1) : new PdfText(expected: 256).Put([.. strokes.Select(s => s.Placed(InUnits).Segments)], closed: false).Put("S"u8);
     }
-
-    private readonly Dictionary<Rune, int> codes = [];
-    private int next = FirstOther;
-
-    public string Name => name;
 
     /// <summary>The code of a character, its own from now on; none when all codes are taken.</summary>
     public bool TryCode(Rune character, out byte code)

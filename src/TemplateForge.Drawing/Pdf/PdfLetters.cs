@@ -17,11 +17,11 @@ internal sealed class PdfLetters
     /// <param name="character">What is written.</param>
     public (PdfFont Font, byte Code) Of(Pen pen, double height, Rune character)
     {
-        var key = (Math.Max(1, (int)Math.Round(100 * pen.Width / height)), pen.Colour);
-        if (!byPen.TryGetValue(key, out var some)) byPen.Add(key, some = []);
+        var weight = Math.Max(1, (int)Math.Round(100 * pen.Width / height));
+        if (!byPen.TryGetValue((weight, pen.Colour), out var some)) byPen.Add((weight, pen.Colour), some = []);
         foreach (var font in some)
             if (font.TryCode(character, out var code)) return (font, code);
-        var added = new PdfFont($"F{fonts.Count + 1}", key.Item1, key.Colour);
+        var added = new PdfFont($"F{fonts.Count + 1}", weight, pen.Colour);
         some.Add(added);
         fonts.Add(added);
         added.TryCode(character, out var first);
@@ -33,7 +33,7 @@ internal sealed class PdfLetters
     public string AddTo(PdfFile file) =>
         string.Join(' ', fonts.Select(font => string.Create(CultureInfo.InvariantCulture, $"/{font.Name} {font.AddTo(file, StrokesOf)} 0 R")));
 
-    // Most characters stand in several fonts.
+    // Drawn once: most characters stand in several fonts.
     private PdfText StrokesOf(Rune character)
     {
         if (!strokes.TryGetValue(character, out var drawn)) strokes.Add(character, drawn = PdfFont.StrokesOf(character));
