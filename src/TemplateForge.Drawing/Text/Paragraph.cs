@@ -6,7 +6,7 @@ namespace TemplateForge.Drawing;
 /// <summary>Text that is too long for one line.</summary>
 public static class Paragraph
 {
-    /// <summary>In mm: widths are sums, and a line may be given the very width of its text.</summary>
+    /// <summary>A width that is summed up word by word differs by less, in mm, from that of the line: so near to the limit the line is measured.</summary>
     private const double Rounding = 1e-9;
 
     /// <summary>The text in lines that are at most so wide, broken between words; a word too long for a line is broken itself.</summary>
@@ -28,7 +28,7 @@ public static class Paragraph
         {
             var wide = Alphabet.Width(word, height);
             var longer = line.Length == 0 ? wide : length + Alphabet.BetweenWords(height) + wide;
-            if (longer <= width + Rounding)
+            if (longer < width - Rounding || (longer < width + Rounding && Fits(line.Length == 0 ? word : $"{line} {word}")))
             {
                 line.Append(line.Length == 0 ? "" : " ").Append(word);
                 length = longer;
@@ -50,6 +50,6 @@ public static class Paragraph
         lines.Add(line.ToString());
         return lines;
 
-        bool Fits(string s) => Alphabet.Width(s, height) <= width + Rounding;
+        bool Fits(string s) => Alphabet.Width(s, height) <= width;
     }
 }
